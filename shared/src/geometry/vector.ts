@@ -1,0 +1,69 @@
+/** A point or a displacement in a plane, in millimetres. */
+export interface Point {
+    readonly x: number;
+    readonly y: number;
+}
+
+/** A point or a displacement in space, in millimetres. */
+export interface SpacePoint {
+    readonly x: number;
+    readonly y: number;
+    readonly z: number;
+}
+
+export function point(x: number, y: number): Point {
+    return { x, y };
+}
+
+export function add(a: Point, b: Point): Point {
+    return { x: a.x + b.x, y: a.y + b.y };
+}
+
+export function subtract(a: Point, b: Point): Point {
+    return { x: a.x - b.x, y: a.y - b.y };
+}
+
+export function scale(a: Point, factor: number): Point {
+    return { x: a.x * factor, y: a.y * factor };
+}
+
+export function dot(a: Point, b: Point): number {
+    return a.x * b.x + a.y * b.y;
+}
+
+/** The z component of the cross product: positive when `b` lies counter-clockwise of `a`. */
+export function cross(a: Point, b: Point): number {
+    return a.x * b.y - a.y * b.x;
+}
+
+export function magnitude(a: Point): number {
+    return Math.hypot(a.x, a.y);
+}
+
+export function distance(a: Point, b: Point): number {
+    return Math.hypot(b.x - a.x, b.y - a.y);
+}
+
+/** The point at the given share of the way from `a` to `b`; share 0 gives `a` and share 1 gives `b` exactly. */
+export function between(a: Point, b: Point, share: number): Point {
+    return { x: (1 - share) * a.x + share * b.x, y: (1 - share) * a.y + share * b.y };
+}
+
+/** The unit vector at an angle counter-clockwise from the x axis. */
+export function direction(angle: number): Point {
+    return { x: Math.cos(angle), y: Math.sin(angle) };
+}
+
+/** The angle of a vector, counter-clockwise from the x axis, in (-pi, pi]. */
+export function angleOf(a: Point): number {
+    return Math.atan2(a.y, a.x);
+}
+
+/** The angle turned through from `a` to `b`, counter-clockwise positive, in (-pi, pi]. */
+export function turnBetween(a: Point, b: Point): number {
+    return Math.atan2(cross(a, b), dot(a, b));
+}
+
+export function isFinitePoint(a: Point): boolean {
+    return Number.isFinite(a.x) && Number.isFinite(a.y);
+}
