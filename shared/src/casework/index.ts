@@ -1,1 +1,3 @@
-export {};
+export * from './design/design.js';
+export * from './model/casework.js';
+export * from './model/measure.js';

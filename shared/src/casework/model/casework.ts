@@ -1,0 +1,285 @@
+/**
+ * Casework: parts in space, built from a design.
+ *
+ * A part is what is delivered; a piece is what is cut from stock (a layer, a band, a board). Cut lists, layouts and buying see pieces;
+ * drawings, rules and hovers see parts. Sizes are the truth: exact where the text is exact, each with its derivation.
+ * Boxes are plain numbers in millimetres and must agree with the sizes within the fit tolerance.
+ *
+ * Axes of a case: x from the outer face of the left side to the right, y from the wall forward, z up from the floor.
+ */
+import type { Box } from '../../geometry/index.js';
+import type { DeviationSource } from '../../quantity/index.js';
+import type { Design, Span } from '../design/design.js';
+import type { Measure } from './measure.js';
+
+/** The path of a thing in the built design: `PotteryCase.Tier[2]`, `LibraryWall.Unit[1].Fixed`. Indices start at 1. */
+export type Path = string;
+export type Axis = 'x' | 'y' | 'z';
+export type FaceName = 'left' | 'right' | 'back' | 'front' | 'bottom' | 'top';
+export type Hand = 'left' | 'right';
+
+export interface Casework {
+    readonly design: Design;
+    readonly project?: ProjectModel;
+    /** What the project builds; where a file has no project, each of its cases once. */
+    readonly assemblies: readonly Assembly[];
+    readonly parts: ReadonlyMap<Path, Part>;
+    readonly pieces: readonly Piece[];
+    readonly openings: ReadonlyMap<Path, Opening>;
+    readonly joints: readonly Joint[];
+    readonly requirements: readonly Requirement[];
+    readonly allowances: readonly Allowance[];
+    /** Every material, species and other thing that was evaluated, by declaration id. */
+    readonly things: ReadonlyMap<string, Thing>;
+    readonly shop: Shop;
+    /** Where tolerances come from: one stated deviation on one piece. */
+    readonly deviations: ReadonlyMap<string, DeviationSource>;
+    /** What could not be computed, each reported once, at its origin. */
+    readonly problems: readonly Problem[];
+    /** Values by the span of the words that state them, for hovers: `file:start:end`. */
+    readonly values: ReadonlyMap<string, Measure>;
+}
+
+export interface ProjectModel {
+    readonly title: string;
+    readonly client?: string;
+    readonly revision?: string;
+    readonly units: 'in' | 'mm';
+    readonly notes: readonly string[];
+}
+
+/** A case as it is built, or a case inside one. */
+export interface Assembly {
+    readonly path: Path;
+    readonly name: string;
+    readonly kind: string;
+    /** How many are built. */
+    readonly count: number;
+    readonly mirrored: boolean;
+    /** The room as written. */
+    readonly width: Measure | undefined;
+    readonly height: Measure | undefined;
+    readonly depth: Measure | undefined;
+    /** Over all parts, in millimetres; what stands past the room is in it. */
+    readonly extent: Box;
+    readonly overall: { readonly width: Measure | undefined; readonly height: Measure | undefined; readonly depth: Measure | undefined };
+    readonly inside?: Path;
+    readonly parts: readonly Path[];
+    readonly span: Span;
+    readonly doc?: string;
+}
+
+/** Along the grain or the longest way of use, across it, and through. */
+export interface Size {
+    readonly length: Measure | undefined;
+    readonly width: Measure | undefined;
+    readonly thickness: Measure | undefined;
+}
+/** opening: between what bounds it; finished: as delivered; core: without bands and nosings; rough: as first cut. */
+export type Stage = 'opening' | 'finished' | 'core' | 'rough';
+
+export interface Part {
+    readonly path: Path;
+    /** `Tier[2]`, or the kind where it has no name */
+    readonly name: string;
+    readonly kind: string;
+    readonly assembly: Path;
+    /** How many are delivered, over all builds of its case. */
+    readonly quantity: number;
+    /** Left or right where the two differ: of a mirrored pair, or of a mirrored build. */
+    readonly hand?: Hand;
+    readonly sizes: Readonly<Record<Stage, Size>>;
+    /** Which axis its length, width and thickness lie along. */
+    readonly directions: { readonly length: Axis; readonly width: Axis; readonly thickness: Axis };
+    /** Where its faces are, finished, from the corner of its case. */
+    readonly faces: Readonly<Record<FaceName, Measure | undefined>>;
+    /** The finished part, in millimetres from the corner of its outermost case. */
+    readonly box: Box;
+    /** Who it runs up to on each side, in words for `why`: `Left.inner`, `Floor.lower`, `the floor`. */
+    readonly bounds: Readonly<Record<FaceName, Bound | undefined>>;
+    /** Outer to inner (side), left to right, back to front, bottom to top. One for a plain board. */
+    readonly layers: readonly Layer[];
+    /** In the order of work. */
+    readonly edges: readonly Edge[];
+    /** The curved front line it follows, where it has one. */
+    readonly frontCurve?: string;
+    readonly joints: readonly number[];
+    readonly pieces: readonly string[];
+    readonly openings: readonly Path[];
+    readonly span: Span;
+    readonly nameSpan: Span;
+    readonly doc?: string;
+    readonly notes: readonly string[];
+}
+
+export interface Bound {
+    /** `Left.inner`, `the room's top` */
+    readonly name: string;
+    readonly part?: Path;
+    /** True where the part would have gone on but for an earlier one. */
+    readonly stopped: boolean;
+}
+
+export interface Layer {
+    readonly name?: string;
+    /** Declaration id of the material. */
+    readonly material: string | undefined;
+    readonly thickness: Measure | undefined;
+    readonly grain: Grain;
+    readonly size: Size;
+    readonly span: Span;
+}
+/** Along the length, along the width, or none (fibreboard, glass). */
+export type Grain = 'length' | 'width' | 'none';
+
+export type EdgeName = 'front' | 'back' | 'left' | 'right' | 'top' | 'bottom';
+
+/** One treatment of one edge; an edge may have several, in the order of work. */
+export interface Edge {
+    readonly name: EdgeName;
+    /** Name of the edging, or the steps in words where it was written in place. */
+    readonly recipe: string;
+    readonly steps: readonly EdgeStep[];
+    /** What bands and nosings take off the core here. */
+    readonly takesOff: Measure | undefined;
+    readonly span: Span;
+}
+export interface EdgeStep {
+    readonly does: 'band' | 'nosing' | 'rabbet' | 'groove' | 'round' | 'chamfer' | 'bevel';
+    /** band, nosing: thickness; round: radius; chamfer: width; rabbet, groove: depth into the board's thickness. */
+    readonly amount: Measure | undefined;
+    /** band, nosing: height over the edge; rabbet, groove: width of the cut. */
+    readonly width?: Measure | undefined;
+    readonly proud?: Measure | undefined;
+    readonly material?: string;
+    /** The part that a rabbet or groove is for. */
+    readonly for?: Path;
+    readonly span: Span;
+}
+
+/** What is cut from stock. */
+export interface Piece {
+    readonly id: string;
+    readonly part: Path;
+    readonly role: 'core' | 'layer' | 'band' | 'nosing' | 'solid';
+    readonly name: string;
+    readonly material: string | undefined;
+    readonly quantity: number;
+    readonly hand?: Hand;
+    readonly grain: Grain;
+    readonly finished: Size;
+    readonly core: Size;
+    readonly rough: Size;
+    /** Edges and treatments in words, in the order of work. */
+    readonly edges: readonly string[];
+    readonly notes: readonly string[];
+    /** Pieces with one key are truly identical: material, all sizes exactly, hand, edges, grain, shape. */
+    readonly alike: string;
+}
+
+export interface Opening {
+    readonly path: Path;
+    readonly name: string;
+    readonly box: Box;
+    readonly width: Measure | undefined;
+    readonly height: Measure | undefined;
+    readonly depth: Measure | undefined;
+    readonly bounds: Readonly<Record<FaceName, Bound | undefined>>;
+    readonly span: Span;
+}
+
+export interface Joint {
+    /** The part that enters, and the part that receives. */
+    readonly enters: Path;
+    readonly receives: Path;
+    readonly recipe: string;
+    readonly steps: readonly JointStep[];
+    /** What it adds to (or, a gap, takes off) the entering part at that end. */
+    readonly adds: Measure | undefined;
+    readonly onSite: boolean;
+    readonly touching: boolean;
+    readonly span: Span;
+}
+export interface JointStep {
+    readonly does: string;
+    readonly amount?: Measure | undefined;
+    readonly size?: string;
+    readonly count?: number;
+    readonly spacing?: Measure | undefined;
+    readonly inset?: Measure | undefined;
+    readonly span: Span;
+}
+
+/** Holds, fails, or holds as drawn but not when everything is at its worst. */
+export interface Requirement {
+    readonly answer: 'holds' | 'fails' | 'depends' | 'unknown';
+    readonly left: Measure | undefined;
+    readonly right: Measure | undefined;
+    readonly operator: string;
+    readonly because?: string;
+    readonly span: Span;
+    readonly assembly?: Path;
+}
+
+export interface Allowance {
+    /** Code or name of the rule. */
+    readonly rule: string;
+    readonly parts: readonly Path[];
+    readonly because?: string;
+    readonly span: Span;
+    readonly ruleSpan: Span;
+}
+
+/** A material, species, goods or other thing, evaluated. */
+export interface Thing {
+    readonly id: string;
+    readonly kind: string;
+    readonly name: string;
+    readonly family?: string;
+    readonly properties: ReadonlyMap<string, ThingValue>;
+    readonly span: Span;
+    readonly nameSpan: Span;
+    readonly doc?: string;
+}
+export type ThingValue =
+    | { readonly is: 'measure'; readonly measure: Measure; readonly span: Span }
+    | { readonly is: 'measures'; readonly measures: readonly Measure[]; readonly words: readonly string[]; readonly span: Span }
+    /** `sheet 48in x 96in, 60in x 60in` */
+    | { readonly is: 'sizes'; readonly sizes: readonly (readonly Measure[])[]; readonly span: Span }
+    | { readonly is: 'word'; readonly word: string; readonly span: Span }
+    | { readonly is: 'text'; readonly text: string; readonly span: Span }
+    | { readonly is: 'truth'; readonly value: boolean; readonly span: Span }
+    | { readonly is: 'thing'; readonly id: string; readonly name: string; readonly span: Span }
+    | { readonly is: 'rate'; readonly amount: Measure; readonly per: string; readonly span: Span }
+    | { readonly is: 'block'; readonly properties: ReadonlyMap<string, ThingValue>; readonly span: Span };
+
+/** The workshop's own figures, or the defaults for them. */
+export interface Shop {
+    /** Added all round a laminated blank, and along an edge that is routed to a template. */
+    readonly oversize: Measure;
+    /** What a band or nosing is left long at each end, and over each face. */
+    readonly bandLong: Measure;
+    readonly bandOver: Measure;
+    readonly kerf: Measure;
+    readonly thing?: Thing;
+}
+
+/** An error of the text that stopped a value from being computed. `code` is that of the rule that explains it. */
+export interface Problem {
+    readonly code: string;
+    readonly span: Span;
+    readonly message: string;
+    readonly hint?: string;
+    readonly found?: string;
+    readonly needed?: string;
+    readonly related: readonly { readonly span: Span; readonly message: string }[];
+    /** A change to the text that mends it. */
+    readonly fix?: TextEdit;
+    readonly part?: Path;
+}
+export interface TextEdit {
+    readonly title: string;
+    readonly span: Span;
+    readonly text: string;
+    readonly safe: boolean;
+}
