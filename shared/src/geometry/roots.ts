@@ -15,7 +15,7 @@ const stepLimit = 120;
 export function risingRoot(value: (t: number) => number, slope: (t: number) => number, low: number, high: number, start: number): number {
     let below = low;
     let above = high;
-    let t = start > low && start < high ? start : (low + high) / 2;
+    let t = start >= low && start <= high ? start : (low + high) / 2;
     let lastStep = high - low;
     for (let count = 0; count < stepLimit; count++) {
         const found = value(t);

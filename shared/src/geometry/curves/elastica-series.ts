@@ -28,7 +28,7 @@ export class ElasticaSeries {
 
     constructor(shape: BowShape) {
         const { first } = shape.integrals;
-        const nome = Math.exp((-Math.PI * completeEllipticIntegrals(Math.cos(shape.endAngle / 2), shape.modulus).first) / first);
+        const nome = nomeOf(shape);
         const along: number[] = [];
         const height: number[] = [];
         const sine: number[] = [];
@@ -74,4 +74,13 @@ export class ElasticaSeries {
             halfTurnSine: (turn + turnNext) * sine,
         };
     }
+}
+
+/** Jacobi's nome, exp(-pi K'/K) with K' of the complementary modulus. */
+function nomeOf(shape: BowShape): number {
+    if (shape.modulus === 0) {
+        return 0;
+    }
+    const complementary = completeEllipticIntegrals(Math.cos(shape.endAngle / 2), shape.modulus);
+    return Math.exp((-Math.PI * complementary.first) / shape.integrals.first);
 }
