@@ -1,1 +1,1 @@
-export {};
+export { type CasewrightAddedServices, CasewrightModule, type CasewrightServices, createCasewrightServices } from './casewright-module.js';

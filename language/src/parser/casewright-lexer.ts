@@ -1,0 +1,32 @@
+// From text to tokens with statement ends and paired braces. Knows the steps and their order: not the grammar.
+import type { IToken } from 'chevrotain';
+import { DefaultLexer, type LexerResult, type LexingDiagnostic, type TokenizeOptions } from 'langium';
+import { mendBraces } from './brace-mending.js';
+import { isOpenAtEnd, markStatementEnds } from './statement-lines.js';
+
+export class CasewrightLexer extends DefaultLexer {
+    override tokenize(text: string, options?: TokenizeOptions): LexerResult {
+        const result = super.tokenize(text, options);
+        const endOfStatement = this.tokenTypes.EOL!;
+        if (options?.mode === 'partial') {
+            // Completion reads only what stands before the cursor: its last line is finished only if the cursor is on a later one.
+            const last = result.tokens.at(-1);
+            const finished = last !== undefined && !isOpenAtEnd(last) && text.slice(last.endOffset! + 1).includes('\n');
+            return { ...result, tokens: markStatementEnds(result.tokens, endOfStatement, finished) };
+        }
+        const mended = mendBraces(result.tokens, this.tokenTypes['{']!, this.tokenTypes['}']!);
+        const diagnostics = [...(result.report?.diagnostics ?? []), ...mended.problems.map(({ at, message }) => asDiagnostic(at, message))];
+        return { ...result, tokens: markStatementEnds(mended.tokens, endOfStatement, true), report: { diagnostics } };
+    }
+}
+
+function asDiagnostic(at: IToken, message: string): LexingDiagnostic {
+    return {
+        message,
+        offset: at.startOffset,
+        length: at.image.length,
+        line: at.startLine!,
+        column: at.startColumn!,
+        severity: 'error',
+    };
+}
