@@ -1,0 +1,67 @@
+/**
+ * A rule is declared once. Its diagnostics, its page, `explain`, the catalogue and its tests all come from the one declaration.
+ *
+ * Rules with `check` look at casework. Rules without are found while a text is read or computed (the problems of `Casework`, syntax and
+ * names), and are declared here so that each code has a page, a source and examples that run.
+ */
+import type { Casework, Path, Span, TextEdit } from '../casework/index.js';
+
+export type Severity = 'error' | 'warning' | 'note';
+
+export interface Rule {
+    /** `EDG-003`; never used again for another rule. */
+    readonly code: RuleCode;
+    /** What is flagged, in kebab case; reads as "allow <name>". */
+    readonly name: string;
+    readonly severity: Severity;
+    /** reading: names, units, properties, places, found on the way; sizes: the check of one file; project: over all that is built. */
+    readonly phase: 'reading' | 'sizes' | 'project';
+    /** One line, as a sentence without a stop. */
+    readonly title: string;
+    readonly what: string;
+    readonly why: string;
+    readonly mend: string;
+    readonly source: RuleSource;
+    readonly fix: 'none' | 'safe' | 'unsafe';
+    readonly examples: { readonly bad: readonly Example[]; readonly good: readonly Example[] };
+    check?(casework: Casework, report: Report): void;
+}
+
+export type RuleCode = `${string}-${number}`;
+
+export interface RuleSource {
+    readonly kind: 'physics' | 'standard' | 'handbook' | 'shop practice' | 'language';
+    /** Title, edition, table or section; `common practice, no source`. */
+    readonly citation: string;
+    /** The number that is used, with its unit. */
+    readonly value?: string;
+}
+
+/** A whole file; in a bad one `»` and `«` stand round the words that are flagged. */
+export interface Example {
+    readonly text: string;
+    readonly note?: string;
+}
+
+export type Report = (finding: Found) => void;
+
+/** What a check says; the registry adds code and severity. */
+export interface Found {
+    readonly span: Span;
+    readonly message: string;
+    readonly hint?: string;
+    readonly found?: string;
+    readonly needed?: string;
+    readonly part?: Path;
+    readonly related?: readonly { readonly span: Span; readonly message: string }[];
+    readonly fix?: TextEdit;
+}
+
+export interface Finding extends Found {
+    readonly code: RuleCode;
+    readonly name: string;
+    readonly severity: Severity;
+    readonly related: readonly { readonly span: Span; readonly message: string }[];
+    /** The reason of the `allow` that silences it. */
+    readonly allowed?: string;
+}
