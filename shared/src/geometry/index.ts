@@ -1,3 +1,4 @@
+export * from './box.js';
 export { type ArcCurve, arcCurve, arcCurveOfRadius, arcCurveThrough } from './curves/arc.js';
 export { type BowCurve, type BowStrip, bowCurve } from './curves/bow.js';
 export { type CircularSegment, circularSegment } from './curves/circular-segment.js';
@@ -8,8 +9,8 @@ export type {
     CurvePlace,
     CurveRefusal,
     CurveValue,
+    Interval,
     LeastRadius,
-    Span,
 } from './curves/curve.js';
 export { type BowShape, bowShapeOfEndAngle, bowShapeOfRise } from './curves/elastica.js';
 export { lineCurve } from './curves/line.js';

@@ -1,7 +1,7 @@
 import { risingRoot } from '../roots.js';
 import { sameLength, tolerance } from '../tolerance.js';
 import { direction, type Point } from '../vector.js';
-import type { Curve, CurveKind, CurvePlace, CurveValue, LeastRadius, Span } from './curve.js';
+import type { Curve, CurveKind, CurvePlace, CurveValue, Interval, LeastRadius } from './curve.js';
 
 /**
  * What every curve does alike once point, angle and curvature are known by distance along it.
@@ -24,7 +24,7 @@ export abstract class CurveByDistance implements Curve {
     /** Distances strictly between the ends at which the curvature may reach an extreme. */
     protected abstract curvaturePeaks(): readonly number[];
 
-    get span(): Span {
+    get span(): Interval {
         return { from: this.start.x, to: this.end.x };
     }
 

@@ -1,7 +1,7 @@
 import type { Point } from '../vector.js';
 
 /** A closed range of abscissas, in millimetres. */
-export interface Span {
+export interface Interval {
     readonly from: number;
     readonly to: number;
 }
@@ -34,7 +34,7 @@ export type CurveKind = 'line' | 'arc' | 'bow' | 'fair' | 'joined' | 'parallel';
  */
 export interface Curve {
     readonly kind: CurveKind;
-    readonly span: Span;
+    readonly span: Interval;
     /** Arc length from start to end. */
     readonly length: number;
     readonly start: Point;
