@@ -1,11 +1,35 @@
 import { fileURLToPath } from 'node:url';
 import { defineConfig } from 'vitest/config';
 
+const root = fileURLToPath(new URL('..', import.meta.url));
+
 export default defineConfig({
-    root: fileURLToPath(new URL('..', import.meta.url)),
     test: {
-        include: ['{shared,language,cli,extension}/test/**/*.test.ts', 'tests/**/*.test.ts'],
-        exclude: ['**/node_modules/**', 'tests/workbench/**', 'tests/out/**'],
-        testTimeout: 20_000,
+        reporters: ['default', './tests/scripts/closing-line-reporter.ts'],
+        projects: [
+            {
+                root,
+                test: {
+                    name: 'fast',
+                    include: ['{shared,language,cli,extension}/test/**/*.test.ts', 'tests/**/*.test.ts'],
+                    exclude: ['**/node_modules/**', 'tests/out/**'],
+                    testTimeout: 20_000,
+                    sequence: { groupOrder: 0 },
+                },
+            },
+            {
+                root,
+                test: {
+                    name: 'workbench',
+                    include: ['tests/workbench/*.workbench.ts'],
+                    globalSetup: ['tests/workbench/prepare.ts'],
+                    testTimeout: 120_000,
+                    hookTimeout: 120_000,
+                    // One browser and one workbench at a time, and after the rest: each of them fills two cores.
+                    maxWorkers: 1,
+                    sequence: { groupOrder: 1 },
+                },
+            },
+        ],
     },
 });

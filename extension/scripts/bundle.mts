@@ -1,0 +1,44 @@
+/**
+ * Bundles the extension: its desktop and web entries, and the language server that each of them starts.
+ * `--watch` goes on bundling at each change, readable and with source maps.
+ */
+import { rm, writeFile } from 'node:fs/promises';
+import * as path from 'node:path';
+import { type BuildOptions, build, context } from 'esbuild';
+import { thirdPartyNotices } from './third-party-notices.mts';
+
+const extension = path.resolve(import.meta.dirname, '..');
+const watch = process.argv.includes('--watch');
+
+const shared: BuildOptions = {
+    absWorkingDir: extension,
+    bundle: true,
+    minify: !watch,
+    sourcemap: watch ? 'linked' : false,
+    target: 'es2023',
+    metafile: true,
+    logLevel: 'warning',
+};
+const desktop: BuildOptions = { ...shared, platform: 'node', format: 'cjs', target: 'node22' };
+const web: BuildOptions = {
+    ...shared,
+    platform: 'browser',
+    mainFields: ['browser', 'module', 'main'],
+    define: { global: 'globalThis' },
+};
+const bundles: readonly BuildOptions[] = [
+    { ...desktop, entryPoints: ['src/desktop.ts'], outfile: 'dist/extension/desktop.cjs', external: ['vscode'] },
+    { ...desktop, entryPoints: ['../language/src/server/main-node.ts'], outfile: 'dist/server/desktop.cjs' },
+    // The extension host of the web evaluates CommonJS; the server is a classic worker, which knows no modules at all.
+    { ...web, format: 'cjs', entryPoints: ['src/web.ts'], outfile: 'dist/extension/web.js', external: ['vscode'] },
+    { ...web, format: 'iife', entryPoints: ['../language/src/server/main-browser.ts'], outfile: 'dist/server/web.js' },
+];
+
+await rm(path.join(extension, 'dist'), { recursive: true, force: true });
+if (watch) {
+    await Promise.all(bundles.map(async (options) => (await context({ ...options, logLevel: 'info' })).watch()));
+} else {
+    const built = await Promise.all(bundles.map((options) => build(options)));
+    const contents = built.map(({ metafile }) => metafile).filter((metafile) => metafile !== undefined);
+    await writeFile(path.join(extension, 'dist/THIRD-PARTY-NOTICES.md'), await thirdPartyNotices(contents, extension));
+}

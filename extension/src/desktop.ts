@@ -1,0 +1,13 @@
+import type { ExtensionContext } from 'vscode';
+import { LanguageClient, type ServerOptions, TransportKind } from 'vscode-languageclient/node';
+import { CLIENT_NAME, clientOptions, LANGUAGE_ID, startClient } from './language-client.js';
+
+/** Entry on the desktop and on remote machines: the language server is a Node process of its own. */
+export async function activate(context: ExtensionContext): Promise<void> {
+    const module = context.asAbsolutePath('dist/server/desktop.cjs');
+    const serverOptions: ServerOptions = {
+        run: { module, transport: TransportKind.ipc },
+        debug: { module, transport: TransportKind.ipc, options: { execArgv: ['--nolazy', '--inspect=6009'] } },
+    };
+    await startClient(context, new LanguageClient(LANGUAGE_ID, CLIENT_NAME, serverOptions, clientOptions));
+}

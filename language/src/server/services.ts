@@ -1,0 +1,24 @@
+import { inject } from 'langium';
+import {
+    createDefaultModule,
+    createDefaultSharedModule,
+    type DefaultSharedModuleContext,
+    type LangiumServices,
+    type LangiumSharedServices,
+} from 'langium/lsp';
+import { CasewrightModule } from '../casewright-module.js';
+import { CasewrightGeneratedModule, CasewrightGeneratedSharedModule } from '../generated/module.js';
+
+/**
+ * All services of the language with what an editor asks of them.
+ * @param context the connection to the editor, and how files are read
+ */
+export function createLanguageServerServices(context: DefaultSharedModuleContext): {
+    shared: LangiumSharedServices;
+    casewright: LangiumServices;
+} {
+    const shared = inject(createDefaultSharedModule(context), CasewrightGeneratedSharedModule);
+    const casewright = inject(createDefaultModule({ shared }), CasewrightGeneratedModule, CasewrightModule);
+    shared.ServiceRegistry.register(casewright);
+    return { shared, casewright };
+}

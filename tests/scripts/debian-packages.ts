@@ -1,0 +1,28 @@
+/**
+ * The Debian packages that the tests drive: a browser and a second editor. Does nothing where they are installed already;
+ * elsewhere than on Debian as root it says what to install.
+ */
+import { execFileSync } from 'node:child_process';
+import { existsSync } from 'node:fs';
+
+const programs = { chromium: '/usr/bin/chromium', neovim: '/usr/bin/nvim' };
+const missing = Object.entries(programs)
+    .filter(([, program]) => !existsSync(program))
+    .map(([debianPackage]) => debianPackage);
+
+if (missing.length > 0) {
+    if (process.getuid?.() !== 0 || !existsSync('/usr/bin/apt-get')) {
+        console.error(`the editor tests need ${missing.join(' and ')}; install with: apt-get install ${missing.join(' ')}`);
+        process.exit(1);
+    }
+    console.error(`installing ${missing.join(' and ')}`);
+    aptGet('update');
+    aptGet('install', '-y', '--no-install-recommends', ...missing);
+}
+
+function aptGet(...args: string[]): void {
+    execFileSync('apt-get', ['-qq', ...args], {
+        stdio: ['ignore', 'ignore', 'inherit'],
+        env: { ...process.env, DEBIAN_FRONTEND: 'noninteractive' },
+    });
+}
