@@ -149,14 +149,19 @@ function formatFraction(value: Real, style: InchFractionStyle): PrintedMeasure {
     }
     const feet = nearest.whole / 12n;
     const rest = nearest.whole % 12n;
-    const inches = rest === 0n && nearest.numerator === 0n ? '' : `${inchesInWords(rest, nearest)}"`;
-    return { text: `${sign}${feet}'${inches}`, exact, off };
+    return { text: `${sign}${feet}'${inchesAfterFeet(rest, nearest)}`, exact, off };
 }
 
 /** `3/4`, `1 1/4`, `2`, and `0` only if there is nothing else. */
 function inchesInWords(whole: bigint, { numerator, denominator }: TradeFraction): string {
     if (numerator === 0n) return `${whole}`;
     return whole === 0n ? `${numerator}/${denominator}` : `${whole} ${numerator}/${denominator}`;
+}
+
+/** `5'`, `5'10"`, and `5'0 1/2"`, since `5'1/2"` is easily misread. */
+function inchesAfterFeet(whole: bigint, { numerator, denominator }: TradeFraction): string {
+    if (numerator !== 0n) return `${whole} ${numerator}/${denominator}"`;
+    return whole === 0n ? '' : `${whole}"`;
 }
 
 /** The text with its `full` or `shy`, as it is said at the bench: `13 5/32in full`. */

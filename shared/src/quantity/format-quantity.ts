@@ -48,7 +48,8 @@ export function formatQuantity(of: Quantity, style: QuantityStyle): PrintedMeasu
     const isMoney = currencyOf(of.dimension) !== undefined;
     const wanted: NumberStyle = isMoney ? { decimals: 2, zeros: 'kept' } : style.number;
     const decimals = enoughDecimals(value, wanted.decimals);
-    const text = formatNumber(value, { ...wanted, decimals }) + suffixOf(of, unit);
+    const digits = formatNumber(value, { ...wanted, decimals });
+    const text = digits + suffixOf(of, unit, digits);
     if (!real.isFinite(value)) return { text, exact: false, off: undefined };
     const step = decimalStep(decimals);
     return { text, ...deviationFrom(value, nearestMultiple(value, step), step.toNumber() * 1e-6) };
@@ -65,8 +66,12 @@ function unitFor(of: Quantity, style: QuantityStyle): Unit | undefined {
     return usualUnit(of.dimension, style.system);
 }
 
-function suffixOf(of: Quantity, unit: Unit | undefined): string {
-    if (unit) return unit.spaced ? ` ${unit.symbol}` : unit.symbol;
-    const symbol = baseUnitSymbol(of.dimension);
-    return symbol === '' ? '' : ` ${symbol}`;
+function suffixOf(of: Quantity, unit: Unit | undefined, digits: string): string {
+    if (!unit) {
+        const symbol = baseUnitSymbol(of.dimension);
+        return symbol === '' ? '' : ` ${symbol}`;
+    }
+    const plural = `${unit.symbol}s`;
+    const symbol = digits !== '1' && unit.symbols.includes(plural) ? plural : unit.symbol;
+    return unit.spaced ? ` ${symbol}` : symbol;
 }

@@ -175,7 +175,7 @@ function stepped(roundStep: (value: Real) => Real): (a: Quantity, step?: Quantit
     return (a, step = one) => {
         if (a.dimension !== step.dimension || real.isZero(step.value)) return undefined;
         const value = real.multiply(roundStep(real.divide(a.value, step.value)), step.value);
-        return make(a.dimension, value, undefined, step.unit ?? a.unit);
+        return make(a.dimension, value, undefined, step.unit);
     };
 }
 

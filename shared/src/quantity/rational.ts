@@ -13,13 +13,27 @@ function isSafe(value: number): boolean {
     return value <= largestSafe && value >= -largestSafe;
 }
 
+const largestInt32 = 2 ** 31 - 1;
+
+/** Of a number from zero and one above zero. The second loop stays within 32 bits, where a remainder is an integer instruction. */
 function greatestCommonDivisor(a: number, b: number): number {
-    while (b !== 0) {
-        const rest = a % b;
-        a = b;
-        b = rest;
+    let larger = a;
+    let smaller = b;
+    while (larger > largestInt32 && smaller !== 0) {
+        const rest = larger % smaller;
+        larger = smaller;
+        smaller = rest;
     }
-    return a;
+    if (smaller === 0) return larger;
+    if (smaller > largestInt32) return greatestCommonDivisor(smaller, larger);
+    let above = larger | 0;
+    let below = smaller | 0;
+    while (below !== 0) {
+        const rest = (above % below) | 0;
+        above = below;
+        below = rest;
+    }
+    return above;
 }
 
 function greatestCommonDivisorBig(a: bigint, b: bigint): bigint {

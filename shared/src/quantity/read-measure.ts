@@ -51,6 +51,7 @@ export type MeasureReading =
 
 /** Longer numbers than this are a slip of the keyboard, and would only make the arithmetic slow. */
 const mostDigits = 30;
+const tooLongANumber = new RegExp(`[0-9]{${mostDigits + 1},}`);
 
 const glyph = '(?<glyphWhole>[0-9]+)?(?<space> ?)(?<glyph>[¼½¾⅓⅔⅛⅜⅝⅞])';
 const mixed = '(?<mixedWhole>[0-9]+)(?<joint>[ -])(?<mixedAbove>[0-9]+)\\/(?<mixedBelow>[0-9]+)';
@@ -62,7 +63,13 @@ const number = `(?:${glyph}|${mixed}|${fraction}|${decimal}|${whole})`;
 const token = new RegExp(`^(?:${measurePattern})$`);
 const feetAndInches = new RegExp(`^(?<feet>[0-9]+)(?:(?<footMark>['′])[ -]?${number}["″]| ?ft ${number.replaceAll('?<', '?<ft')} ?in)$`);
 const numberAndUnit = new RegExp(`^${number}(?<unit>.*)$`);
-const lengthsRunTogether = /^([0-9][^x]*)x([0-9].*)$/;
+/** A size has three measures at most: length, width and thickness. */
+const mostSizes = 3;
+
+/** A design writes the same few measures again and again, and an editor reads them at every keystroke. */
+const readings = new Map<string, MeasureReading>();
+const mostRemembered = 4096;
+const longestRemembered = 24;
 
 type Groups = Readonly<Record<string, string | undefined>>;
 
@@ -77,14 +84,25 @@ interface WrittenNumber {
  * grammar cuts it out: without a sign, without spaces around it.
  */
 export function readMeasure(text: string): MeasureReading {
-    if (/[0-9]{31}/.test(text) || text.length > 8 * mostDigits) return refused(tooManyDigits(text));
+    const known = readings.get(text);
+    if (known) return known;
+    const reading = readAnew(text);
+    if (text.length <= longestRemembered) {
+        if (readings.size >= mostRemembered) readings.clear();
+        readings.set(text, reading);
+    }
+    return reading;
+}
+
+function readAnew(text: string): MeasureReading {
+    if (tooLongANumber.test(text)) return refused(tooManyDigits(text));
     const inFeet = feetAndInches.exec(text)?.groups;
     if (inFeet) return readFeetAndInches(text, inFeet);
     const groups = numberAndUnit.exec(text)?.groups;
-    if (!groups || !token.test(text)) return refused(groups ? notAMeasureOrApart(text) : notAMeasure(text));
+    if (!groups || !token.test(text)) return refused((groups && sizesRunTogether(text)) ?? notAMeasure(text));
     const read = readNumber(groups, '');
     if (!read) return refused(divisionByZero(text));
-    const unitText = groups['unit'] ?? '';
+    const unitText = groups.unit ?? '';
     const word = unitText.trimStart();
     if (word === '') return readPlain(text, read, groups);
     const unit = readUnit(word);
@@ -121,21 +139,21 @@ function readNumber(groups: Groups, prefix: string): WrittenNumber | undefined {
 }
 
 function readFeetAndInches(text: string, groups: Groups): MeasureReading {
-    const inches = readNumber(groups, groups['footMark'] ? '' : 'ft');
+    const inches = readNumber(groups, groups.footMark ? '' : 'ft');
     if (!inches) return refused(divisionByZero(text));
-    const feet = groups['feet'] ?? '0';
+    const feet = groups.feet ?? '0';
     const inch = unitNamed('in');
     const value = Rational.parse(feet).times(Rational.of(12)).plus(inches.value);
-    const canonical = groups['footMark'] ? `${feet}'${inches.canonical}"` : `${feet}ft ${inches.canonical}in`;
+    const canonical = groups.footMark ? `${feet}'${inches.canonical}"` : `${feet}ft ${inches.canonical}in`;
     return accepted(quantity.of(value, inch), { form: 'feet and inches', unit: inch, canonical });
 }
 
 function readPlain(text: string, read: WrittenNumber, groups: Groups): MeasureReading {
-    if (groups['mixedWhole'] !== undefined) return refused(unitMissing(text, read, groups));
+    if (groups.mixedWhole !== undefined) return refused(unitMissing(text, read, groups));
     // `½` stays as it is: spelt `1/2` it would be a division, which binds otherwise.
     return accepted(quantity.plain(read.value), {
         form: read.form,
-        canonical: groups['glyph'] === undefined ? read.canonical : text.replace(' ', ''),
+        canonical: groups.glyph === undefined ? read.canonical : text.replace(' ', ''),
     });
 }
 
@@ -146,15 +164,21 @@ function canonicalSuffix(word: string, unit: Unit): string {
     return unit.spaced ? ` ${spelt}` : spelt;
 }
 
+/** The user's text for a message, which shows no more of it than anyone would read. */
+function quoted(text: string): string {
+    return text.length > 40 ? `\`${text.slice(0, 40)}...\`` : `\`${text}\``;
+}
+
 function tooManyDigits(text: string): MeasureProblem {
-    const digits = /[0-9]{31,}/.exec(text);
+    const { index: start = 0, 0: digits = text } = tooLongANumber.exec(text) ?? {};
     return {
         code: 'too-many-digits',
         message: `a number has at most ${mostDigits} digits`,
-        found: digits ? `${digits[0].length} digits` : `a number of ${text.length} characters`,
+        found: `${digits.length} digits`,
         needed: `a number of at most ${mostDigits} digits`,
         hint: 'leave out the digits that do not matter',
-        ...(digits ? { start: digits.index, end: digits.index + digits[0].length } : {}),
+        start,
+        end: start + digits.length,
     };
 }
 
@@ -173,9 +197,9 @@ function divisionByZero(text: string): MeasureProblem {
 }
 
 function unitMissing(text: string, read: WrittenNumber, groups: Groups): MeasureProblem {
-    const difference = `${groups['mixedWhole']} - ${groups['mixedAbove']}/${groups['mixedBelow']}`;
+    const difference = `${groups.mixedWhole} - ${groups.mixedAbove}/${groups.mixedBelow}`;
     const measures = `\`${read.canonical}in\` or \`${read.canonical}mm\``;
-    const spaced = groups['joint'] === ' ';
+    const spaced = groups.joint === ' ';
     return {
         code: 'unit-missing',
         message: `\`${text}\` has no unit`,
@@ -187,19 +211,18 @@ function unitMissing(text: string, read: WrittenNumber, groups: Groups): Measure
 }
 
 function unknownUnit(text: string, word: string, read: WrittenNumber): MeasureProblem {
-    const apart = readApart(text);
-    if (apart) return apart;
+    const together = sizesRunTogether(text);
+    if (together) return together;
     const guess = guessUnit(word);
     const replacement = guess && read.canonical + canonicalSuffix(guess.symbol, guess);
     const start = text.length - word.length;
+    const measures = `\`${read.canonical}in\` or \`${read.canonical}mm\``;
     return {
         code: 'unknown-unit',
-        message: `\`${word}\` is not a unit`,
-        found: `\`${word}\` right after \`${text.slice(0, start).trimEnd()}\``,
+        message: `${quoted(word)} is not a unit`,
+        found: `${quoted(word)} right after \`${text.slice(0, start).trimEnd()}\``,
         needed: 'a unit, such as `in`, `mm`, `lb` or `kg`',
-        hint: replacement
-            ? `did you mean \`${replacement}\`?`
-            : `write \`${read.canonical}in\` or \`${read.canonical}mm\`, or put a space before \`${word}\` if it is a name`,
+        hint: replacement ? `did you mean \`${replacement}\`?` : `write ${measures}, or put a space before ${quoted(word)} if it is a name`,
         ...(replacement ? { replacement } : {}),
         start,
         end: text.length,
@@ -207,34 +230,34 @@ function unknownUnit(text: string, word: string, read: WrittenNumber): MeasurePr
 }
 
 /** `2x4` and `9inx6in`: sizes whose by-sign touches a number. */
-function readApart(text: string): MeasureProblem | undefined {
-    const found = lengthsRunTogether.exec(text);
-    if (!found) return undefined;
-    const sizes = text.split('x');
-    if (!sizes.every((size) => numberAndUnit.test(size))) return undefined;
-    const unitful = sizes.map((size) => (/[0-9]$/.test(size) ? `${size}in` : size)).join(' x ');
+function sizesRunTogether(text: string): MeasureProblem | undefined {
+    const sizes = text.split('x', mostSizes + 1);
+    if (sizes.length < 2 || sizes.length > mostSizes || !sizes.every(isMeasureOrPlain)) return undefined;
+    const lacksUnit = (size: string): boolean => /[0-9¼½¾⅓⅔⅛⅜⅝⅞]$/.test(size);
+    const mended = sizes.map((size) => (lacksUnit(size) ? `${size}in` : size)).join(' x ');
     const at = text.indexOf('x');
     return {
         code: 'sizes-run-together',
-        message: `\`x\` between two sizes needs a space on both sides`,
+        message: '`x` between two sizes needs a space on both sides',
         found: `\`${text}\` in one word`,
         needed: 'a space before and after `x`',
-        hint: sizes.some((size) => /[0-9]$/.test(size)) ? `write \`${unitful}\`, each size with its unit` : `write \`${unitful}\``,
-        ...(sizes.some((size) => /[0-9]$/.test(size)) ? {} : { replacement: unitful }),
+        hint: sizes.some(lacksUnit) ? `write \`${mended}\`, each size with its unit` : `write \`${mended}\``,
+        ...(sizes.some(lacksUnit) ? {} : { replacement: mended }),
         start: at,
         end: at + 1,
     };
 }
 
-function notAMeasureOrApart(text: string): MeasureProblem {
-    return readApart(text) ?? notAMeasure(text);
+function isMeasureOrPlain(size: string): boolean {
+    const unit = numberAndUnit.exec(size)?.groups?.unit;
+    return unit === '' || (unit !== undefined && readUnit(unit.trimStart()) !== undefined);
 }
 
 function notAMeasure(text: string): MeasureProblem {
     return {
         code: 'not-a-measure',
-        message: `\`${text}\` is not a number with a unit`,
-        found: `\`${text}\``,
+        message: `${quoted(text)} is not a number with a unit`,
+        found: quoted(text),
         needed: 'a number with a unit, or a plain number',
         hint: 'write it as on paper: `3/4in`, `1 1/4in`, `5\'10 1/2"` or `19mm`',
     };

@@ -27,7 +27,7 @@ function isZero(value: Real): boolean {
 }
 
 /** False for the infinities and for what is not a number, which only approximate arithmetic can give. */
-function isFinite(value: Real): boolean {
+function hasFiniteValue(value: Real): boolean {
     return typeof value !== 'number' || Number.isFinite(value);
 }
 
@@ -109,7 +109,7 @@ export const real = {
     toNumber,
     isExact,
     isZero,
-    isFinite,
+    isFinite: hasFiniteValue,
     add,
     subtract,
     multiply,

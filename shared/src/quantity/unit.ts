@@ -128,16 +128,19 @@ export function unitNamed(symbol: string): Unit {
 }
 
 const powers: Readonly<Record<string, number>> = { '': 1, '2': 2, '²': 2, '3': 3, '³': 3, '4': 4 };
+/** A longer quotient measures nothing, and its factor would only grow. */
+const mostParts = 4;
 const compounds = new Map<string, Unit>();
 
 /**
  * Reads a unit as it stands after a number or after `per`: a word or mark of the table, a power (`mm2`, `ft³`), a quotient of such
- * (`lb/ft2`, `in/ft`), or `board foot`. Undefined if any of its words is unknown.
+ * (`lb/ft2`, `in/ft`; four parts at most), or `board foot`. Undefined if any of its words is unknown.
  */
 export function readUnit(text: string): Unit | undefined {
     const plain = bySymbol.get(text) ?? compounds.get(text);
     if (plain) return plain;
-    const parts = text.split('/').map((part) => /^([A-Za-z]+)([234²³]?)$/.exec(part));
+    const parts = text.split('/', mostParts + 1).map((part) => /^([A-Za-z]+)([234²³]?)$/.exec(part));
+    if (parts.length > mostParts) return undefined;
     let made: Unit | undefined;
     for (const part of parts) {
         const base = part ? bySymbol.get(part[1] ?? '') : undefined;
