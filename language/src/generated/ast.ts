@@ -11,7 +11,7 @@ export const CasewrightTerminals = {
     DOC_COMMENT: /\/\/\/(?!\/)[^\n\r]*(\r?\n[ \t]*\/\/\/(?!\/)[^\n\r]*)*/,
     COMMENT: /\/\/[^\n\r]*/,
     RULE_CODE: /[A-Z]{2,6}-[0-9]{3}(?![A-Za-z0-9_])/,
-    QUANTITY: /[0-9]+['′](?:[ -]?(?:(?:[0-9]+ ?)?[¼½¾⅓⅔⅛⅜⅝⅞]|[0-9]+[ -][0-9]+\/[0-9]+|[0-9]+\/[0-9]+|[0-9]+\.[0-9]+|[0-9]+)["″])?|[0-9]+ ?ft (?:(?:[0-9]+ ?)?[¼½¾⅓⅔⅛⅜⅝⅞]|[0-9]+[ -][0-9]+\/[0-9]+|[0-9]+\/[0-9]+|[0-9]+\.[0-9]+|[0-9]+) ?in(?![0-9A-Za-z_])|(?:[0-9]+ ?)?[¼½¾⅓⅔⅛⅜⅝⅞](?:["″'′°%]|[ \t]?(?:in|ft|yd|mm|cm|m|lbf|lb|oz|kg|g|kN|N|psi|psf|kPa|MPa|GPa|Pa|deg|rad|bdft|USD|EUR|GBP|CAD|AUD|hours?|minutes?|days?|weeks?)[234²³]?(?:\/(?:in|ft|yd|mm|cm|m|lbf|lb|oz|kg|g|kN|N|psi|psf|kPa|MPa|GPa|Pa|deg|rad|bdft|USD|EUR|GBP|CAD|AUD|hours?|minutes?|days?|weeks?)[234²³]?)*(?![0-9A-Za-z_])|[A-Za-zµ][0-9A-Za-z²³]*)?|[0-9]+[ -][0-9]+\/[0-9]+(?:["″'′°%]|[ \t]?(?:in|ft|yd|mm|cm|m|lbf|lb|oz|kg|g|kN|N|psi|psf|kPa|MPa|GPa|Pa|deg|rad|bdft|USD|EUR|GBP|CAD|AUD|hours?|minutes?|days?|weeks?)[234²³]?(?:\/(?:in|ft|yd|mm|cm|m|lbf|lb|oz|kg|g|kN|N|psi|psf|kPa|MPa|GPa|Pa|deg|rad|bdft|USD|EUR|GBP|CAD|AUD|hours?|minutes?|days?|weeks?)[234²³]?)*(?![0-9A-Za-z_])|[A-Za-zµ][0-9A-Za-z²³]*)?|[0-9]+\/[0-9]+(?:["″'′°%]|[ \t]?(?:in|ft|yd|mm|cm|m|lbf|lb|oz|kg|g|kN|N|psi|psf|kPa|MPa|GPa|Pa|deg|rad|bdft|USD|EUR|GBP|CAD|AUD|hours?|minutes?|days?|weeks?)[234²³]?(?:\/(?:in|ft|yd|mm|cm|m|lbf|lb|oz|kg|g|kN|N|psi|psf|kPa|MPa|GPa|Pa|deg|rad|bdft|USD|EUR|GBP|CAD|AUD|hours?|minutes?|days?|weeks?)[234²³]?)*(?![0-9A-Za-z_])|[A-Za-zµ][0-9A-Za-z²³]*)|(?:[0-9]+\.[0-9]+|[0-9]+)(?:["″'′°%]|[ \t]?(?:in|ft|yd|mm|cm|m|lbf|lb|oz|kg|g|kN|N|psi|psf|kPa|MPa|GPa|Pa|deg|rad|bdft|USD|EUR|GBP|CAD|AUD|hours?|minutes?|days?|weeks?)[234²³]?(?:\/(?:in|ft|yd|mm|cm|m|lbf|lb|oz|kg|g|kN|N|psi|psf|kPa|MPa|GPa|Pa|deg|rad|bdft|USD|EUR|GBP|CAD|AUD|hours?|minutes?|days?|weeks?)[234²³]?)*(?![0-9A-Za-z_])|[A-Za-zµ][0-9A-Za-z²³]*)?/,
+    QUANTITY: /[0-9]+['′]([ -]?(?:(?:(?:[0-9]+ ?)?[¼½¾⅓⅔⅛⅜⅝⅞])|(?:[0-9]+[ -][0-9]+\/[0-9]+)|(?:[0-9]+\/[0-9]+)|(?:[0-9]+\.[0-9]+|[0-9]+))["″])?|[0-9]+ ?ft (?:(?:(?:[0-9]+ ?)?[¼½¾⅓⅔⅛⅜⅝⅞])|(?:[0-9]+[ -][0-9]+\/[0-9]+)|(?:[0-9]+\/[0-9]+)|(?:[0-9]+\.[0-9]+|[0-9]+)) ?in(?![0-9A-Za-z_])|[0-9]+:[0-9]+|(?:(?:[0-9]+ ?)?[¼½¾⅓⅔⅛⅜⅝⅞])(?:["″'′°%]|(?:[ \t]?(?:(?:in|ft|yd|mm|cm|m|lbf|lb|oz|kg|g|kN|N|psi|psf|kPa|MPa|GPa|Pa|deg|rad|bdft|USD|EUR|GBP|CAD|AUD|hours?|minutes?|days?|weeks?)[234²³]?(?![0-9A-Za-z_]))(\/(?:(?:in|ft|yd|mm|cm|m|lbf|lb|oz|kg|g|kN|N|psi|psf|kPa|MPa|GPa|Pa|deg|rad|bdft|USD|EUR|GBP|CAD|AUD|hours?|minutes?|days?|weeks?)[234²³]?(?![0-9A-Za-z_])))*)|[A-Za-zµ][0-9A-Za-z²³]*)?|(?:[0-9]+[ -][0-9]+\/[0-9]+)(?:["″'′°%]|(?:[ \t]?(?:(?:in|ft|yd|mm|cm|m|lbf|lb|oz|kg|g|kN|N|psi|psf|kPa|MPa|GPa|Pa|deg|rad|bdft|USD|EUR|GBP|CAD|AUD|hours?|minutes?|days?|weeks?)[234²³]?(?![0-9A-Za-z_]))(\/(?:(?:in|ft|yd|mm|cm|m|lbf|lb|oz|kg|g|kN|N|psi|psf|kPa|MPa|GPa|Pa|deg|rad|bdft|USD|EUR|GBP|CAD|AUD|hours?|minutes?|days?|weeks?)[234²³]?(?![0-9A-Za-z_])))*)|[A-Za-zµ][0-9A-Za-z²³]*)?|(?:[0-9]+\/[0-9]+)(?:["″'′°%]|(?:[ \t]?(?:(?:in|ft|yd|mm|cm|m|lbf|lb|oz|kg|g|kN|N|psi|psf|kPa|MPa|GPa|Pa|deg|rad|bdft|USD|EUR|GBP|CAD|AUD|hours?|minutes?|days?|weeks?)[234²³]?(?![0-9A-Za-z_]))(\/(?:(?:in|ft|yd|mm|cm|m|lbf|lb|oz|kg|g|kN|N|psi|psf|kPa|MPa|GPa|Pa|deg|rad|bdft|USD|EUR|GBP|CAD|AUD|hours?|minutes?|days?|weeks?)[234²³]?(?![0-9A-Za-z_])))*)|[A-Za-zµ][0-9A-Za-z²³]*)|(?:[0-9]+\.[0-9]+|[0-9]+)(?:["″'′°%]|(?:[ \t]?(?:(?:in|ft|yd|mm|cm|m|lbf|lb|oz|kg|g|kN|N|psi|psf|kPa|MPa|GPa|Pa|deg|rad|bdft|USD|EUR|GBP|CAD|AUD|hours?|minutes?|days?|weeks?)[234²³]?(?![0-9A-Za-z_]))(\/(?:(?:in|ft|yd|mm|cm|m|lbf|lb|oz|kg|g|kN|N|psi|psf|kPa|MPa|GPa|Pa|deg|rad|bdft|USD|EUR|GBP|CAD|AUD|hours?|minutes?|days?|weeks?)[234²³]?(?![0-9A-Za-z_])))*)|[A-Za-zµ][0-9A-Za-z²³]*)?/,
     TRADE_SIZE: /#[0-9A-Za-z]+/,
     STRING: /"(\\.|[^"\\\n\r])*"/,
     OPEN_STRING: /"(\\.|[^"\\\n\r])*/,
@@ -56,16 +56,20 @@ export type CasewrightKeywordNames =
     | "bevel"
     | "biscuit"
     | "board"
+    | "bolt"
     | "bottom"
     | "build"
     | "case"
+    | "catch"
     | "chamfer"
     | "cornice"
     | "curve"
+    | "cut"
     | "dado"
     | "deep"
     | "divider"
     | "door"
+    | "dovetail"
     | "dowel"
     | "drawer"
     | "each"
@@ -87,6 +91,7 @@ export type CasewrightKeywordNames =
     | "glue"
     | "groove"
     | "high"
+    | "hinge"
     | "hold"
     | "if"
     | "in"
@@ -109,10 +114,12 @@ export type CasewrightKeywordNames =
     | "of"
     | "on"
     | "or"
+    | "out"
     | "over"
     | "panel"
     | "past"
     | "per"
+    | "pin"
     | "plan"
     | "plinth"
     | "pocket"
@@ -125,7 +132,9 @@ export type CasewrightKeywordNames =
     | "rest"
     | "right"
     | "round"
+    | "runner"
     | "screw"
+    | "scribe"
     | "shelf"
     | "short"
     | "side"
@@ -217,7 +226,7 @@ export function isAtClause(item: unknown): item is AtClause {
 }
 
 export interface Binary extends langium.AstNode {
-    readonly $container: Allow | Argument | Binary | Build | By | Call | Conditional | Dimension | Dimensions | Every | EveryStatement | ForClause | Group | Hold | If | InClause | InStatement | Index | Interval | Join | Leave | Let | List | Load | MemberAccess | OfClause | OnClause | Option | Parameter | Part | Place | Property | Range | Rate | Repeat | Require | RoomClause | Step | Unary;
+    readonly $container: Allow | Argument | Binary | Build | By | Call | Conditional | Dimension | Dimensions | Every | EveryStatement | ForClause | Group | Hold | If | InClause | InStatement | Index | Interval | Join | Leave | Let | List | Load | MemberAccess | OfClause | OnClause | Option | Parameter | Part | Place | Property | Range | Rate | Repeat | Require | RoomClause | Series | Shares | Step | Unary | UpTo;
     readonly $type: 'Binary';
     left: Expression;
     operator: string;
@@ -276,7 +285,7 @@ export function isBuild(item: unknown): item is Build {
 }
 
 export interface By extends langium.AstNode {
-    readonly $container: Allow | Argument | Binary | Build | By | Call | Conditional | Dimension | Dimensions | Every | EveryStatement | ForClause | Group | Hold | If | InClause | InStatement | Index | Interval | Join | Leave | Let | List | Load | MemberAccess | OfClause | OnClause | Option | Parameter | Part | Place | Property | Range | Rate | Repeat | Require | RoomClause | Step | Unary;
+    readonly $container: Allow | Argument | Binary | Build | By | Call | Conditional | Dimension | Dimensions | Every | EveryStatement | ForClause | Group | Hold | If | InClause | InStatement | Index | Interval | Join | Leave | Let | List | Load | MemberAccess | OfClause | OnClause | Option | Parameter | Part | Place | Property | Range | Rate | Repeat | Require | RoomClause | Series | Shares | Step | Unary | UpTo;
     readonly $type: 'By';
     parts: Array<Expression>;
 }
@@ -291,7 +300,7 @@ export function isBy(item: unknown): item is By {
 }
 
 export interface Call extends langium.AstNode {
-    readonly $container: Allow | Argument | Binary | Build | By | Call | Conditional | Dimension | Dimensions | Every | EveryStatement | ForClause | Group | Hold | If | InClause | InStatement | Index | Interval | Join | Leave | Let | List | Load | MemberAccess | OfClause | OnClause | Option | Parameter | Part | Place | Property | Range | Rate | Repeat | Require | RoomClause | Step | Unary;
+    readonly $container: Allow | Argument | Binary | Build | By | Call | Conditional | Dimension | Dimensions | Every | EveryStatement | ForClause | Group | Hold | If | InClause | InStatement | Index | Interval | Join | Leave | Let | List | Load | MemberAccess | OfClause | OnClause | Option | Parameter | Part | Place | Property | Range | Rate | Repeat | Require | RoomClause | Series | Shares | Step | Unary | UpTo;
     readonly $type: 'Call';
     arguments: Array<Argument>;
     receiver: Expression;
@@ -307,7 +316,7 @@ export function isCall(item: unknown): item is Call {
     return reflection.isInstance(item, Call.$type);
 }
 
-export type Clause = AsClause | AtClause | ForClause | InClause | LikeClause | MirroredClause | OfClause | OnClause | OverClause | RoomClause | WithClause;
+export type Clause = AsClause | AtClause | ForClause | FromClause | InClause | LikeClause | MirroredClause | OfClause | OnClause | OverClause | RoomClause | WithClause;
 
 export const Clause = {
     $type: 'Clause'
@@ -318,7 +327,7 @@ export function isClause(item: unknown): item is Clause {
 }
 
 export interface Conditional extends langium.AstNode {
-    readonly $container: Allow | Argument | Binary | Build | By | Call | Conditional | Dimension | Dimensions | Every | EveryStatement | ForClause | Group | Hold | If | InClause | InStatement | Index | Interval | Join | Leave | Let | List | Load | MemberAccess | OfClause | OnClause | Option | Parameter | Part | Place | Property | Range | Rate | Repeat | Require | RoomClause | Step | Unary;
+    readonly $container: Allow | Argument | Binary | Build | By | Call | Conditional | Dimension | Dimensions | Every | EveryStatement | ForClause | Group | Hold | If | InClause | InStatement | Index | Interval | Join | Leave | Let | List | Load | MemberAccess | OfClause | OnClause | Option | Parameter | Part | Place | Property | Range | Rate | Repeat | Require | RoomClause | Series | Shares | Step | Unary | UpTo;
     readonly $type: 'Conditional';
     condition: Expression;
     otherwise: Expression;
@@ -387,7 +396,7 @@ export function isDimension(item: unknown): item is Dimension {
 
 /** `9in wide 6in deep 7in high`: each number with its word. */
 export interface Dimensions extends langium.AstNode {
-    readonly $container: Allow | Argument | Binary | Build | By | Call | Conditional | Dimension | Dimensions | Every | EveryStatement | ForClause | Group | Hold | If | InClause | InStatement | Index | Interval | Join | Leave | Let | List | Load | MemberAccess | OfClause | OnClause | Option | Parameter | Part | Place | Property | Range | Rate | Repeat | Require | RoomClause | Step | Unary;
+    readonly $container: Allow | Argument | Binary | Build | By | Call | Conditional | Dimension | Dimensions | Every | EveryStatement | ForClause | Group | Hold | If | InClause | InStatement | Index | Interval | Join | Leave | Let | List | Load | MemberAccess | OfClause | OnClause | Option | Parameter | Part | Place | Property | Range | Rate | Repeat | Require | RoomClause | Series | Shares | Step | Unary | UpTo;
     readonly $type: 'Dimensions';
     first: Expression;
     more: Array<Dimension>;
@@ -425,7 +434,7 @@ export function isEdgeStatement(item: unknown): item is EdgeStatement {
 }
 
 export interface Every extends langium.AstNode {
-    readonly $container: Allow | Argument | Binary | Build | By | Call | Conditional | Dimension | Dimensions | Every | EveryStatement | ForClause | Group | Hold | If | InClause | InStatement | Index | Interval | Join | Leave | Let | List | Load | MemberAccess | OfClause | OnClause | Option | Parameter | Part | Place | Property | Range | Rate | Repeat | Require | RoomClause | Step | Unary;
+    readonly $container: Allow | Argument | Binary | Build | By | Call | Conditional | Dimension | Dimensions | Every | EveryStatement | ForClause | Group | Hold | If | InClause | InStatement | Index | Interval | Join | Leave | Let | List | Load | MemberAccess | OfClause | OnClause | Option | Parameter | Part | Place | Property | Range | Rate | Repeat | Require | RoomClause | Series | Shares | Step | Unary | UpTo;
     readonly $type: 'Every';
     except: Array<Expression>;
     target: Expression;
@@ -462,7 +471,7 @@ export function isEveryStatement(item: unknown): item is EveryStatement {
     return reflection.isInstance(item, EveryStatement.$type);
 }
 
-export type Expression = Binary | By | Call | Conditional | Dimensions | Every | Group | Index | Interval | List | Literal | MemberAccess | Range | Rate | Reference | Text | TradeSize | Truth | Unary;
+export type Expression = Binary | By | Call | Conditional | Dimensions | Every | Group | Index | Interval | List | Literal | MemberAccess | Range | Rate | Reference | Series | Shares | Text | TradeSize | Truth | Unary | UpTo;
 
 export const Expression = {
     $type: 'Expression'
@@ -470,6 +479,12 @@ export const Expression = {
 
 export function isExpression(item: unknown): item is Expression {
     return reflection.isInstance(item, Expression.$type);
+}
+
+export type FaceRelation = string;
+
+export function isFaceRelation(item: unknown): item is FaceRelation {
+    return typeof item === 'string';
 }
 
 /** What is: a material, a species, goods, a curve, the shop, the project. The property table knows the kinds. */
@@ -522,6 +537,13 @@ export function isFile(item: unknown): item is File {
     return reflection.isInstance(item, File.$type);
 }
 
+/** At the begin of a line also words that inside a line belong to what stands before them. */
+export type FirstPropertyName = 'from' | 'to' | MeasureName | PropertyName;
+
+export function isFirstPropertyName(item: unknown): item is FirstPropertyName {
+    return isPropertyName(item) || isMeasureName(item) || item === 'from' || item === 'to';
+}
+
 export interface ForClause extends langium.AstNode {
     readonly $container: Body | DesignDeclaration | EveryStatement | Fact | PartDeclaration | Property | Step;
     readonly $type: 'ForClause';
@@ -537,8 +559,26 @@ export function isForClause(item: unknown): item is ForClause {
     return reflection.isInstance(item, ForClause.$type);
 }
 
+/** `from one board` */
+export interface FromClause extends langium.AstNode {
+    readonly $container: Body | DesignDeclaration | EveryStatement | Fact | PartDeclaration | Property | Step;
+    readonly $type: 'FromClause';
+    count: string;
+    stock: string;
+}
+
+export const FromClause = {
+    $type: 'FromClause',
+    count: 'count',
+    stock: 'stock'
+} as const;
+
+export function isFromClause(item: unknown): item is FromClause {
+    return reflection.isInstance(item, FromClause.$type);
+}
+
 export interface Group extends langium.AstNode {
-    readonly $container: Allow | Argument | Binary | Build | By | Call | Conditional | Dimension | Dimensions | Every | EveryStatement | ForClause | Group | Hold | If | InClause | InStatement | Index | Interval | Join | Leave | Let | List | Load | MemberAccess | OfClause | OnClause | Option | Parameter | Part | Place | Property | Range | Rate | Repeat | Require | RoomClause | Step | Unary;
+    readonly $container: Allow | Argument | Binary | Build | By | Call | Conditional | Dimension | Dimensions | Every | EveryStatement | ForClause | Group | Hold | If | InClause | InStatement | Index | Interval | Join | Leave | Let | List | Load | MemberAccess | OfClause | OnClause | Option | Parameter | Part | Place | Property | Range | Rate | Repeat | Require | RoomClause | Series | Shares | Step | Unary | UpTo;
     readonly $type: 'Group';
     inner: Expression;
 }
@@ -608,7 +648,7 @@ export function isInClause(item: unknown): item is InClause {
 }
 
 export interface Index extends langium.AstNode {
-    readonly $container: Allow | Argument | Binary | Build | By | Call | Conditional | Dimension | Dimensions | Every | EveryStatement | ForClause | Group | Hold | If | InClause | InStatement | Index | Interval | Join | Leave | Let | List | Load | MemberAccess | OfClause | OnClause | Option | Parameter | Part | Place | Property | Range | Rate | Repeat | Require | RoomClause | Step | Unary;
+    readonly $container: Allow | Argument | Binary | Build | By | Call | Conditional | Dimension | Dimensions | Every | EveryStatement | ForClause | Group | Hold | If | InClause | InStatement | Index | Interval | Join | Leave | Let | List | Load | MemberAccess | OfClause | OnClause | Option | Parameter | Part | Place | Property | Range | Rate | Repeat | Require | RoomClause | Series | Shares | Step | Unary | UpTo;
     readonly $type: 'Index';
     index: Expression;
     receiver: Expression;
@@ -656,12 +696,13 @@ export function isInStatement(item: unknown): item is InStatement {
     return reflection.isInstance(item, InStatement.$type);
 }
 
-/** `5in to 9in wide` */
+/** `5in to 9in wide`, `12in to 24in every 2in` */
 export interface Interval extends langium.AstNode {
-    readonly $container: Allow | Argument | Binary | Build | By | Call | Conditional | Dimension | Dimensions | Every | EveryStatement | ForClause | Group | Hold | If | InClause | InStatement | Index | Interval | Join | Leave | Let | List | Load | MemberAccess | OfClause | OnClause | Option | Parameter | Part | Place | Property | Range | Rate | Repeat | Require | RoomClause | Step | Unary;
+    readonly $container: Allow | Argument | Binary | Build | By | Call | Conditional | Dimension | Dimensions | Every | EveryStatement | ForClause | Group | Hold | If | InClause | InStatement | Index | Interval | Join | Leave | Let | List | Load | MemberAccess | OfClause | OnClause | Option | Parameter | Part | Place | Property | Range | Rate | Repeat | Require | RoomClause | Series | Shares | Step | Unary | UpTo;
     readonly $type: 'Interval';
     first: Expression;
     last: Expression;
+    step?: Expression;
     word?: string;
 }
 
@@ -669,6 +710,7 @@ export const Interval = {
     $type: 'Interval',
     first: 'first',
     last: 'last',
+    step: 'step',
     word: 'word'
 } as const;
 
@@ -759,7 +801,7 @@ export function isLikeClause(item: unknown): item is LikeClause {
 }
 
 export interface List extends langium.AstNode {
-    readonly $container: Allow | Argument | Binary | Build | By | Call | Conditional | Dimension | Dimensions | Every | EveryStatement | ForClause | Group | Hold | If | InClause | InStatement | Index | Interval | Join | Leave | Let | List | Load | MemberAccess | OfClause | OnClause | Option | Parameter | Part | Place | Property | Range | Rate | Repeat | Require | RoomClause | Step | Unary;
+    readonly $container: Allow | Argument | Binary | Build | By | Call | Conditional | Dimension | Dimensions | Every | EveryStatement | ForClause | Group | Hold | If | InClause | InStatement | Index | Interval | Join | Leave | Let | List | Load | MemberAccess | OfClause | OnClause | Option | Parameter | Part | Place | Property | Range | Rate | Repeat | Require | RoomClause | Series | Shares | Step | Unary | UpTo;
     readonly $type: 'List';
     items: Array<Expression>;
 }
@@ -774,7 +816,7 @@ export function isList(item: unknown): item is List {
 }
 
 export interface Literal extends langium.AstNode {
-    readonly $container: Allow | Argument | Binary | Build | By | Call | Conditional | Dimension | Dimensions | Every | EveryStatement | File | ForClause | Group | Hold | If | InClause | InStatement | Index | Interval | Join | Leave | Let | List | Load | MemberAccess | OfClause | OnClause | Option | Parameter | Part | Place | Property | Range | Rate | Repeat | Require | RoomClause | Step | Unary;
+    readonly $container: Allow | Argument | Binary | Build | By | Call | Conditional | Dimension | Dimensions | Every | EveryStatement | File | ForClause | Group | Hold | If | InClause | InStatement | Index | Interval | Join | Leave | Let | List | Load | MemberAccess | OfClause | OnClause | Option | Parameter | Part | Place | Property | Range | Rate | Repeat | Require | RoomClause | Series | Shares | Step | Unary | UpTo;
     readonly $type: 'Literal';
     text: string;
 }
@@ -805,10 +847,10 @@ export function isLoad(item: unknown): item is Load {
     return reflection.isInstance(item, Load.$type);
 }
 
-export type MeasureName = 'apart' | 'deep' | 'each' | 'high' | 'long' | 'thick' | 'wide';
+export type MeasureName = 'apart' | 'deep' | 'each' | 'high' | 'long' | 'out' | 'thick' | 'wide';
 
 export function isMeasureName(item: unknown): item is MeasureName {
-    return item === 'wide' || item === 'deep' || item === 'high' || item === 'long' || item === 'thick' || item === 'apart' || item === 'each';
+    return item === 'wide' || item === 'deep' || item === 'high' || item === 'long' || item === 'thick' || item === 'out' || item === 'apart' || item === 'each';
 }
 
 export type MeasureWord = string;
@@ -828,7 +870,7 @@ export function isMember(item: unknown): item is Member {
 }
 
 export interface MemberAccess extends langium.AstNode {
-    readonly $container: Allow | Argument | Binary | Build | By | Call | Conditional | Dimension | Dimensions | Every | EveryStatement | ForClause | Group | Hold | If | InClause | InStatement | Index | Interval | Join | Leave | Let | List | Load | MemberAccess | OfClause | OnClause | Option | Parameter | Part | Place | Property | Range | Rate | Repeat | Require | RoomClause | Step | Unary;
+    readonly $container: Allow | Argument | Binary | Build | By | Call | Conditional | Dimension | Dimensions | Every | EveryStatement | ForClause | Group | Hold | If | InClause | InStatement | Index | Interval | Join | Leave | Let | List | Load | MemberAccess | OfClause | OnClause | Option | Parameter | Part | Place | Property | Range | Rate | Repeat | Require | RoomClause | Series | Shares | Step | Unary | UpTo;
     readonly $type: 'MemberAccess';
     member: langium.Reference<Named>;
     receiver: Expression;
@@ -1050,11 +1092,13 @@ export function isPhrase(item: unknown): item is Phrase {
 
 /** A distance, a way, a face. */
 export interface Place extends langium.AstNode {
-    readonly $container: AtClause;
+    readonly $container: AtClause | Series;
     readonly $type: 'Place';
     distance?: Expression;
     each?: string;
     relation?: string;
+    scribe?: Literal;
+    series?: Series;
     target?: Expression;
 }
 
@@ -1063,6 +1107,8 @@ export const Place = {
     distance: 'distance',
     each: 'each',
     relation: 'relation',
+    scribe: 'scribe',
+    series: 'series',
     target: 'target'
 } as const;
 
@@ -1077,10 +1123,10 @@ export function isPlaceName(item: unknown): item is PlaceName {
 }
 
 /** Names that cannot be mistaken for the head of a step. */
-export type PlainName = 'board' | 'foot' | 'x' | KindWord | MeasureName | PlaceName | VerbWord | string;
+export type PlainName = 'board' | 'foot' | 'scribe' | 'x' | KindWord | MeasureName | PlaceName | VerbWord | string;
 
 export function isPlainName(item: unknown): item is PlainName {
-    return isKindWord(item) || isVerbWord(item) || isMeasureName(item) || isPlaceName(item) || item === 'x' || item === 'board' || item === 'foot' || (typeof item === 'string' && (/[A-Za-z_À-ÖØ-öø-ɏ][0-9A-Za-z_À-ÖØ-öø-ɏ]*/.test(item)));
+    return isKindWord(item) || isVerbWord(item) || isMeasureName(item) || isPlaceName(item) || item === 'scribe' || item === 'x' || item === 'board' || item === 'foot' || (typeof item === 'string' && (/[A-Za-z_À-ÖØ-öø-ɏ][0-9A-Za-z_À-ÖØ-öø-ɏ]*/.test(item)));
 }
 
 export interface Property extends langium.AstNode {
@@ -1107,14 +1153,14 @@ export function isProperty(item: unknown): item is Property {
 }
 
 /** What a property may be called: words that begin no other statement of a body. */
-export type PropertyName = 'board' | 'from' | 'gap' | 'loose' | 'nosing' | 'to' | MeasureName | PlaceName | string;
+export type PropertyName = 'board' | 'cut' | 'scribe' | PlaceName | StepWord | string;
 
 export function isPropertyName(item: unknown): item is PropertyName {
-    return isMeasureName(item) || isPlaceName(item) || item === 'from' || item === 'to' || item === 'board' || item === 'loose' || item === 'gap' || item === 'nosing' || (typeof item === 'string' && (/[A-Za-z_À-ÖØ-öø-ɏ][0-9A-Za-z_À-ÖØ-öø-ɏ]*/.test(item)));
+    return isStepWord(item) || isPlaceName(item) || item === 'cut' || item === 'scribe' || item === 'board' || (typeof item === 'string' && (/[A-Za-z_À-ÖØ-öø-ɏ][0-9A-Za-z_À-ÖØ-öø-ɏ]*/.test(item)));
 }
 
 export interface Range extends langium.AstNode {
-    readonly $container: Allow | Argument | Binary | Build | By | Call | Conditional | Dimension | Dimensions | Every | EveryStatement | ForClause | Group | Hold | If | InClause | InStatement | Index | Interval | Join | Leave | Let | List | Load | MemberAccess | OfClause | OnClause | Option | Parameter | Part | Place | Property | Range | Rate | Repeat | Require | RoomClause | Step | Unary;
+    readonly $container: Allow | Argument | Binary | Build | By | Call | Conditional | Dimension | Dimensions | Every | EveryStatement | ForClause | Group | Hold | If | InClause | InStatement | Index | Interval | Join | Leave | Let | List | Load | MemberAccess | OfClause | OnClause | Option | Parameter | Part | Place | Property | Range | Rate | Repeat | Require | RoomClause | Series | Shares | Step | Unary | UpTo;
     readonly $type: 'Range';
     first: Expression;
     last: Expression;
@@ -1131,7 +1177,7 @@ export function isRange(item: unknown): item is Range {
 }
 
 export interface Rate extends langium.AstNode {
-    readonly $container: Allow | Argument | Binary | Build | By | Call | Conditional | Dimension | Dimensions | Every | EveryStatement | ForClause | Group | Hold | If | InClause | InStatement | Index | Interval | Join | Leave | Let | List | Load | MemberAccess | OfClause | OnClause | Option | Parameter | Part | Place | Property | Range | Rate | Repeat | Require | RoomClause | Step | Unary;
+    readonly $container: Allow | Argument | Binary | Build | By | Call | Conditional | Dimension | Dimensions | Every | EveryStatement | ForClause | Group | Hold | If | InClause | InStatement | Index | Interval | Join | Leave | Let | List | Load | MemberAccess | OfClause | OnClause | Option | Parameter | Part | Place | Property | Range | Rate | Repeat | Require | RoomClause | Series | Shares | Step | Unary | UpTo;
     readonly $type: 'Rate';
     amount: Expression;
     count?: string;
@@ -1214,7 +1260,7 @@ export function isRecipeReference(item: unknown): item is RecipeReference {
 }
 
 export interface Reference extends langium.AstNode {
-    readonly $container: Allow | Argument | Binary | Build | By | Call | Conditional | Dimension | Dimensions | Every | EveryStatement | ForClause | Group | Hold | If | InClause | InStatement | Index | Interval | Join | Leave | Let | List | Load | MemberAccess | OfClause | OnClause | Option | Parameter | Part | Place | Property | Range | Rate | Repeat | Require | RoomClause | Step | Unary;
+    readonly $container: Allow | Argument | Binary | Build | By | Call | Conditional | Dimension | Dimensions | Every | EveryStatement | ForClause | Group | Hold | If | InClause | InStatement | Index | Interval | Join | Leave | Let | List | Load | MemberAccess | OfClause | OnClause | Option | Parameter | Part | Place | Property | Range | Rate | Repeat | Require | RoomClause | Series | Shares | Step | Unary | UpTo;
     readonly $type: 'Reference';
     target: langium.Reference<Named>;
 }
@@ -1226,12 +1272,6 @@ export const Reference = {
 
 export function isReference(item: unknown): item is Reference {
     return reflection.isInstance(item, Reference.$type);
-}
-
-export type Relation = string;
-
-export function isRelation(item: unknown): item is Relation {
-    return typeof item === 'string';
 }
 
 export interface Repeat extends langium.AstNode {
@@ -1306,6 +1346,44 @@ export function isRuleWord(item: unknown): item is RuleWord {
     return isName(item) || item === 'of' || item === 'in' || item === 'at' || item === 'on' || item === 'for' || item === 'to' || item === 'over' || item === 'above' || item === 'below' || item === 'before' || item === 'behind' || item === 'with' || item === 'not' || item === 'or' || item === 'and' || item === 'from' || item === 'use';
 }
 
+/** `every 32mm from 4in above bottom to 4in below top`: a list by step. */
+export interface Series extends langium.AstNode {
+    readonly $container: Allow | Argument | Binary | Build | By | Call | Conditional | Dimension | Dimensions | Every | EveryStatement | ForClause | Group | Hold | If | InClause | InStatement | Index | Interval | Join | Leave | Let | List | Load | MemberAccess | OfClause | OnClause | Option | Parameter | Part | Place | Property | Range | Rate | Repeat | Require | RoomClause | Series | Shares | Step | Unary | UpTo;
+    readonly $type: 'Series';
+    first: Place;
+    last: Place;
+    step: Expression;
+}
+
+export const Series = {
+    $type: 'Series',
+    first: 'first',
+    last: 'last',
+    step: 'step'
+} as const;
+
+export function isSeries(item: unknown): item is Series {
+    return reflection.isInstance(item, Series.$type);
+}
+
+/** `from top 5in, 1, 1`: shares counted from a face. */
+export interface Shares extends langium.AstNode {
+    readonly $container: Allow | Argument | Binary | Build | By | Call | Conditional | Dimension | Dimensions | Every | EveryStatement | ForClause | Group | Hold | If | InClause | InStatement | Index | Interval | Join | Leave | Let | List | Load | MemberAccess | OfClause | OnClause | Option | Parameter | Part | Place | Property | Range | Rate | Repeat | Require | RoomClause | Series | Shares | Step | Unary | UpTo;
+    readonly $type: 'Shares';
+    origin: Expression;
+    sizes: Expression;
+}
+
+export const Shares = {
+    $type: 'Shares',
+    origin: 'origin',
+    sizes: 'sizes'
+} as const;
+
+export function isShares(item: unknown): item is Shares {
+    return reflection.isInstance(item, Shares.$type);
+}
+
 export type Statement = Allow | DesignDeclaration | EveryStatement | Fact | If | InStatement | Join | Let | PartDeclaration | Recipe | Repeat | Require | Use;
 
 export const Statement = {
@@ -1341,20 +1419,20 @@ export function isStep(item: unknown): item is Step {
     return reflection.isInstance(item, Step.$type);
 }
 
-export type StepKind = 'band' | 'bevel' | 'biscuit' | 'chamfer' | 'dado' | 'dowel' | 'free' | 'gap' | 'glue' | 'groove' | 'loose' | 'nail' | 'nosing' | 'pocket' | 'rabbet' | 'rest' | 'round' | 'screw' | 'tenon' | 'tight';
+export type StepKind = 'band' | 'bevel' | 'biscuit' | 'bolt' | 'catch' | 'chamfer' | 'dado' | 'dovetail' | 'dowel' | 'free' | 'gap' | 'glue' | 'groove' | 'hinge' | 'loose' | 'nail' | 'nosing' | 'pin' | 'pocket' | 'rabbet' | 'rest' | 'round' | 'runner' | 'screw' | 'tenon' | 'tight';
 
 export function isStepKind(item: unknown): item is StepKind {
-    return item === 'band' || item === 'nosing' || item === 'round' || item === 'chamfer' || item === 'bevel' || item === 'rabbet' || item === 'groove' || item === 'dado' || item === 'tenon' || item === 'biscuit' || item === 'dowel' || item === 'pocket' || item === 'screw' || item === 'nail' || item === 'glue' || item === 'gap' || item === 'rest' || item === 'loose' || item === 'free' || item === 'tight';
+    return item === 'band' || item === 'nosing' || item === 'round' || item === 'chamfer' || item === 'bevel' || item === 'rabbet' || item === 'groove' || item === 'dado' || item === 'tenon' || item === 'dovetail' || item === 'biscuit' || item === 'dowel' || item === 'pocket' || item === 'screw' || item === 'nail' || item === 'pin' || item === 'bolt' || item === 'hinge' || item === 'runner' || item === 'catch' || item === 'glue' || item === 'gap' || item === 'rest' || item === 'loose' || item === 'free' || item === 'tight';
 }
 
-export type StepWord = 'band' | 'bevel' | 'biscuit' | 'chamfer' | 'dado' | 'dowel' | 'free' | 'gap' | 'glue' | 'groove' | 'loose' | 'nail' | 'nosing' | 'pocket' | 'rabbet' | 'rest' | 'round' | 'screw' | 'tenon' | 'tight';
+export type StepWord = 'band' | 'bevel' | 'biscuit' | 'bolt' | 'catch' | 'chamfer' | 'dado' | 'dovetail' | 'dowel' | 'free' | 'gap' | 'glue' | 'groove' | 'hinge' | 'loose' | 'nail' | 'nosing' | 'pin' | 'pocket' | 'rabbet' | 'rest' | 'round' | 'runner' | 'screw' | 'tenon' | 'tight';
 
 export function isStepWord(item: unknown): item is StepWord {
-    return item === 'band' || item === 'nosing' || item === 'round' || item === 'chamfer' || item === 'bevel' || item === 'rabbet' || item === 'groove' || item === 'dado' || item === 'tenon' || item === 'biscuit' || item === 'dowel' || item === 'pocket' || item === 'screw' || item === 'nail' || item === 'glue' || item === 'gap' || item === 'rest' || item === 'loose' || item === 'free' || item === 'tight';
+    return item === 'band' || item === 'nosing' || item === 'round' || item === 'chamfer' || item === 'bevel' || item === 'rabbet' || item === 'groove' || item === 'dado' || item === 'tenon' || item === 'dovetail' || item === 'biscuit' || item === 'dowel' || item === 'pocket' || item === 'screw' || item === 'nail' || item === 'pin' || item === 'bolt' || item === 'hinge' || item === 'runner' || item === 'catch' || item === 'glue' || item === 'gap' || item === 'rest' || item === 'loose' || item === 'free' || item === 'tight';
 }
 
 export interface Text extends langium.AstNode {
-    readonly $container: Allow | Argument | Binary | Build | By | Call | Conditional | Dimension | Dimensions | Every | EveryStatement | Fact | ForClause | Group | Hold | If | InClause | InStatement | Index | Interval | Join | Leave | Let | List | Load | MemberAccess | OfClause | OnClause | Option | Parameter | Part | Place | Property | Range | Rate | Repeat | Require | RoomClause | Step | Unary;
+    readonly $container: Allow | Argument | Binary | Build | By | Call | Conditional | Dimension | Dimensions | Every | EveryStatement | Fact | ForClause | Group | Hold | If | InClause | InStatement | Index | Interval | Join | Leave | Let | List | Load | MemberAccess | OfClause | OnClause | Option | Parameter | Part | Place | Property | Range | Rate | Repeat | Require | RoomClause | Series | Shares | Step | Unary | UpTo;
     readonly $type: 'Text';
     text: string;
 }
@@ -1369,7 +1447,7 @@ export function isText(item: unknown): item is Text {
 }
 
 export interface TradeSize extends langium.AstNode {
-    readonly $container: Allow | Argument | Binary | Build | By | Call | Conditional | Dimension | Dimensions | Every | EveryStatement | ForClause | Group | Hold | If | InClause | InStatement | Index | Interval | Join | Leave | Let | List | Load | MemberAccess | OfClause | OnClause | Option | Parameter | Part | Place | Property | Range | Rate | Repeat | Require | RoomClause | Step | Unary;
+    readonly $container: Allow | Argument | Binary | Build | By | Call | Conditional | Dimension | Dimensions | Every | EveryStatement | ForClause | Group | Hold | If | InClause | InStatement | Index | Interval | Join | Leave | Let | List | Load | MemberAccess | OfClause | OnClause | Option | Parameter | Part | Place | Property | Range | Rate | Repeat | Require | RoomClause | Series | Shares | Step | Unary | UpTo;
     readonly $type: 'TradeSize';
     text: string;
 }
@@ -1394,7 +1472,7 @@ export function isTreatment(item: unknown): item is Treatment {
 }
 
 export interface Truth extends langium.AstNode {
-    readonly $container: Allow | Argument | Binary | Build | By | Call | Conditional | Dimension | Dimensions | Every | EveryStatement | ForClause | Group | Hold | If | InClause | InStatement | Index | Interval | Join | Leave | Let | List | Load | MemberAccess | OfClause | OnClause | Option | Parameter | Part | Place | Property | Range | Rate | Repeat | Require | RoomClause | Step | Unary;
+    readonly $container: Allow | Argument | Binary | Build | By | Call | Conditional | Dimension | Dimensions | Every | EveryStatement | ForClause | Group | Hold | If | InClause | InStatement | Index | Interval | Join | Leave | Let | List | Load | MemberAccess | OfClause | OnClause | Option | Parameter | Part | Place | Property | Range | Rate | Repeat | Require | RoomClause | Series | Shares | Step | Unary | UpTo;
     readonly $type: 'Truth';
     word: string;
 }
@@ -1409,7 +1487,7 @@ export function isTruth(item: unknown): item is Truth {
 }
 
 export interface Unary extends langium.AstNode {
-    readonly $container: Allow | Argument | Binary | Build | By | Call | Conditional | Dimension | Dimensions | Every | EveryStatement | ForClause | Group | Hold | If | InClause | InStatement | Index | Interval | Join | Leave | Let | List | Load | MemberAccess | OfClause | OnClause | Option | Parameter | Part | Place | Property | Range | Rate | Repeat | Require | RoomClause | Step | Unary;
+    readonly $container: Allow | Argument | Binary | Build | By | Call | Conditional | Dimension | Dimensions | Every | EveryStatement | ForClause | Group | Hold | If | InClause | InStatement | Index | Interval | Join | Leave | Let | List | Load | MemberAccess | OfClause | OnClause | Option | Parameter | Part | Place | Property | Range | Rate | Repeat | Require | RoomClause | Series | Shares | Step | Unary | UpTo;
     readonly $type: 'Unary';
     operand: Expression;
     operator: string;
@@ -1423,6 +1501,22 @@ export const Unary = {
 
 export function isUnary(item: unknown): item is Unary {
     return reflection.isInstance(item, Unary.$type);
+}
+
+/** `to Post.middle`: a share that ends there. */
+export interface UpTo extends langium.AstNode {
+    readonly $container: Allow | Argument | Binary | Build | By | Call | Conditional | Dimension | Dimensions | Every | EveryStatement | ForClause | Group | Hold | If | InClause | InStatement | Index | Interval | Join | Leave | Let | List | Load | MemberAccess | OfClause | OnClause | Option | Parameter | Part | Place | Property | Range | Rate | Repeat | Require | RoomClause | Series | Shares | Step | Unary | UpTo;
+    readonly $type: 'UpTo';
+    target: Expression;
+}
+
+export const UpTo = {
+    $type: 'UpTo',
+    target: 'target'
+} as const;
+
+export function isUpTo(item: unknown): item is UpTo {
+    return reflection.isInstance(item, UpTo.$type);
 }
 
 /** Another file, or a library that ships with the tool. */
@@ -1447,10 +1541,10 @@ export function isUse(item: unknown): item is Use {
     return reflection.isInstance(item, Use.$type);
 }
 
-export type VerbWord = 'allow' | 'edge' | 'edition' | 'hold' | 'join' | 'leave' | 'load' | 'mirrored' | 'repeat' | 'require';
+export type VerbWord = 'allow' | 'cut' | 'edge' | 'edition' | 'hold' | 'join' | 'leave' | 'load' | 'mirrored' | 'repeat' | 'require';
 
 export function isVerbWord(item: unknown): item is VerbWord {
-    return item === 'edge' || item === 'join' || item === 'hold' || item === 'load' || item === 'require' || item === 'allow' || item === 'repeat' || item === 'leave' || item === 'edition' || item === 'mirrored';
+    return item === 'edge' || item === 'cut' || item === 'join' || item === 'hold' || item === 'load' || item === 'require' || item === 'allow' || item === 'repeat' || item === 'leave' || item === 'edition' || item === 'mirrored';
 }
 
 export type Visibility = 'private' | 'public';
@@ -1511,6 +1605,7 @@ export type CasewrightAstType = {
     Fact: Fact
     File: File
     ForClause: ForClause
+    FromClause: FromClause
     Group: Group
     Hold: Hold
     If: If
@@ -1550,6 +1645,8 @@ export type CasewrightAstType = {
     Repeat: Repeat
     Require: Require
     RoomClause: RoomClause
+    Series: Series
+    Shares: Shares
     Statement: Statement
     Step: Step
     Text: Text
@@ -1557,6 +1654,7 @@ export type CasewrightAstType = {
     Treatment: Treatment
     Truth: Truth
     Unary: Unary
+    UpTo: UpTo
     Use: Use
     WithClause: WithClause
     WorkBlock: WorkBlock
@@ -1884,6 +1982,18 @@ export class CasewrightAstReflection extends langium.AbstractAstReflection {
             },
             superTypes: [Clause.$type]
         },
+        FromClause: {
+            name: FromClause.$type,
+            properties: {
+                count: {
+                    name: FromClause.count
+                },
+                stock: {
+                    name: FromClause.stock
+                }
+            },
+            superTypes: [Clause.$type]
+        },
         Group: {
             name: Group.$type,
             properties: {
@@ -1982,6 +2092,10 @@ export class CasewrightAstReflection extends langium.AbstractAstReflection {
                 },
                 last: {
                     name: Interval.last
+                },
+                step: {
+                    name: Interval.step,
+                    optional: true
                 },
                 word: {
                     name: Interval.word,
@@ -2254,6 +2368,14 @@ export class CasewrightAstReflection extends langium.AbstractAstReflection {
                     name: Place.relation,
                     optional: true
                 },
+                scribe: {
+                    name: Place.scribe,
+                    optional: true
+                },
+                series: {
+                    name: Place.series,
+                    optional: true
+                },
                 target: {
                     name: Place.target,
                     optional: true
@@ -2405,6 +2527,33 @@ export class CasewrightAstReflection extends langium.AbstractAstReflection {
             },
             superTypes: [Clause.$type]
         },
+        Series: {
+            name: Series.$type,
+            properties: {
+                first: {
+                    name: Series.first
+                },
+                last: {
+                    name: Series.last
+                },
+                step: {
+                    name: Series.step
+                }
+            },
+            superTypes: [Expression.$type]
+        },
+        Shares: {
+            name: Shares.$type,
+            properties: {
+                origin: {
+                    name: Shares.origin
+                },
+                sizes: {
+                    name: Shares.sizes
+                }
+            },
+            superTypes: [Expression.$type]
+        },
         Statement: {
             name: Statement.$type,
             properties: {
@@ -2481,6 +2630,15 @@ export class CasewrightAstReflection extends langium.AbstractAstReflection {
                 },
                 operator: {
                     name: Unary.operator
+                }
+            },
+            superTypes: [Expression.$type]
+        },
+        UpTo: {
+            name: UpTo.$type,
+            properties: {
+                target: {
+                    name: UpTo.target
                 }
             },
             superTypes: [Expression.$type]

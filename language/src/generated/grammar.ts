@@ -23,7 +23,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
           "type": {
             "$type": "SimpleType",
             "typeRef": {
-              "$ref": "#/interfaces@53"
+              "$ref": "#/interfaces@57"
             }
           }
         },
@@ -171,7 +171,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
           "type": {
             "$type": "SimpleType",
             "typeRef": {
-              "$ref": "#/interfaces@55"
+              "$ref": "#/interfaces@59"
             }
           }
         },
@@ -708,7 +708,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
             "elementType": {
               "$type": "SimpleType",
               "typeRef": {
-                "$ref": "#/interfaces@27"
+                "$ref": "#/interfaces@28"
               }
             }
           },
@@ -833,7 +833,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
             "elementType": {
               "$type": "SimpleType",
               "typeRef": {
-                "$ref": "#/interfaces@26"
+                "$ref": "#/interfaces@27"
               }
             }
           },
@@ -912,6 +912,32 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
     },
     {
       "$type": "Interface",
+      "name": "FromClause",
+      "attributes": [
+        {
+          "$type": "TypeAttribute",
+          "name": "count",
+          "type": {
+            "$type": "SimpleType",
+            "primitiveType": "string"
+          },
+          "isOptional": false
+        },
+        {
+          "$type": "TypeAttribute",
+          "name": "stock",
+          "type": {
+            "$type": "SimpleType",
+            "primitiveType": "string"
+          },
+          "isOptional": false
+        }
+      ],
+      "superTypes": [],
+      "$comment": "/** \`from one board\` */"
+    },
+    {
+      "$type": "Interface",
       "name": "OpeningName",
       "attributes": [
         {
@@ -969,10 +995,73 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
             "$type": "SimpleType",
             "primitiveType": "string"
           }
+        },
+        {
+          "$type": "TypeAttribute",
+          "name": "series",
+          "isOptional": true,
+          "type": {
+            "$type": "SimpleType",
+            "typeRef": {
+              "$ref": "#/interfaces@29"
+            }
+          }
+        },
+        {
+          "$type": "TypeAttribute",
+          "name": "scribe",
+          "isOptional": true,
+          "type": {
+            "$type": "SimpleType",
+            "typeRef": {
+              "$ref": "#/interfaces@57"
+            }
+          }
         }
       ],
       "superTypes": [],
       "$comment": "/** A distance, a way, a face. */"
+    },
+    {
+      "$type": "Interface",
+      "name": "Series",
+      "attributes": [
+        {
+          "$type": "TypeAttribute",
+          "name": "step",
+          "type": {
+            "$type": "SimpleType",
+            "typeRef": {
+              "$ref": "#/types@5"
+            }
+          },
+          "isOptional": false
+        },
+        {
+          "$type": "TypeAttribute",
+          "name": "first",
+          "type": {
+            "$type": "SimpleType",
+            "typeRef": {
+              "$ref": "#/interfaces@28"
+            }
+          },
+          "isOptional": false
+        },
+        {
+          "$type": "TypeAttribute",
+          "name": "last",
+          "type": {
+            "$type": "SimpleType",
+            "typeRef": {
+              "$ref": "#/interfaces@28"
+            }
+          },
+          "isOptional": false
+        }
+      ],
+      "superTypes": [],
+      "$comment": "/** \`every 32mm from 4in above bottom to 4in below top\`: a list by step. */"
     },
     {
       "$type": "Interface",
@@ -1199,7 +1288,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
           "type": {
             "$type": "SimpleType",
             "typeRef": {
-              "$ref": "#/interfaces@53"
+              "$ref": "#/interfaces@57"
             }
           }
         },
@@ -1289,7 +1378,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
           "type": {
             "$type": "SimpleType",
             "typeRef": {
-              "$ref": "#/interfaces@55"
+              "$ref": "#/interfaces@59"
             }
           }
         }
@@ -1330,7 +1419,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
           "type": {
             "$type": "SimpleType",
             "typeRef": {
-              "$ref": "#/interfaces@55"
+              "$ref": "#/interfaces@59"
             }
           }
         }
@@ -1348,7 +1437,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
           "type": {
             "$type": "SimpleType",
             "typeRef": {
-              "$ref": "#/interfaces@53"
+              "$ref": "#/interfaces@57"
             }
           }
         },
@@ -1375,7 +1464,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
             "elementType": {
               "$type": "SimpleType",
               "typeRef": {
-                "$ref": "#/interfaces@61"
+                "$ref": "#/interfaces@65"
               }
             }
           },
@@ -1498,7 +1587,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
           "type": {
             "$type": "SimpleType",
             "typeRef": {
-              "$ref": "#/interfaces@40"
+              "$ref": "#/interfaces@42"
             }
           }
         }
@@ -1619,7 +1708,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
             "elementType": {
               "$type": "SimpleType",
               "typeRef": {
-                "$ref": "#/interfaces@45"
+                "$ref": "#/interfaces@47"
               }
             }
           },
@@ -1690,10 +1779,70 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
             "$type": "SimpleType",
             "primitiveType": "string"
           }
+        },
+        {
+          "$type": "TypeAttribute",
+          "name": "step",
+          "isOptional": true,
+          "type": {
+            "$type": "SimpleType",
+            "typeRef": {
+              "$ref": "#/types@5"
+            }
+          }
         }
       ],
       "superTypes": [],
-      "$comment": "/** \`5in to 9in wide\` */"
+      "$comment": "/** \`5in to 9in wide\`, \`12in to 24in every 2in\` */"
+    },
+    {
+      "$type": "Interface",
+      "name": "UpTo",
+      "attributes": [
+        {
+          "$type": "TypeAttribute",
+          "name": "target",
+          "type": {
+            "$type": "SimpleType",
+            "typeRef": {
+              "$ref": "#/types@5"
+            }
+          },
+          "isOptional": false
+        }
+      ],
+      "superTypes": [],
+      "$comment": "/** \`to Post.middle\`: a share that ends there. */"
+    },
+    {
+      "$type": "Interface",
+      "name": "Shares",
+      "attributes": [
+        {
+          "$type": "TypeAttribute",
+          "name": "origin",
+          "type": {
+            "$type": "SimpleType",
+            "typeRef": {
+              "$ref": "#/types@5"
+            }
+          },
+          "isOptional": false
+        },
+        {
+          "$type": "TypeAttribute",
+          "name": "sizes",
+          "type": {
+            "$type": "SimpleType",
+            "typeRef": {
+              "$ref": "#/types@5"
+            }
+          },
+          "isOptional": false
+        }
+      ],
+      "superTypes": [],
+      "$comment": "/** \`from top 5in, 1, 1\`: shares counted from a face. */"
     },
     {
       "$type": "Interface",
@@ -2054,7 +2203,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
             "elementType": {
               "$type": "SimpleType",
               "typeRef": {
-                "$ref": "#/interfaces@61"
+                "$ref": "#/interfaces@65"
               }
             }
           },
@@ -2174,7 +2323,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
           {
             "$type": "SimpleType",
             "typeRef": {
-              "$ref": "#/interfaces@31"
+              "$ref": "#/interfaces@33"
             }
           },
           {
@@ -2186,37 +2335,37 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
           {
             "$type": "SimpleType",
             "typeRef": {
-              "$ref": "#/interfaces@33"
+              "$ref": "#/interfaces@35"
             }
           },
           {
             "$type": "SimpleType",
             "typeRef": {
-              "$ref": "#/interfaces@36"
+              "$ref": "#/interfaces@38"
             }
           },
           {
             "$type": "SimpleType",
             "typeRef": {
-              "$ref": "#/interfaces@37"
+              "$ref": "#/interfaces@39"
             }
           },
           {
             "$type": "SimpleType",
             "typeRef": {
-              "$ref": "#/interfaces@40"
+              "$ref": "#/interfaces@42"
             }
           },
           {
             "$type": "SimpleType",
             "typeRef": {
-              "$ref": "#/interfaces@41"
+              "$ref": "#/interfaces@43"
             }
           },
           {
             "$type": "SimpleType",
             "typeRef": {
-              "$ref": "#/interfaces@32"
+              "$ref": "#/interfaces@34"
             }
           }
         ]
@@ -2255,18 +2404,6 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
           {
             "$type": "SimpleType",
             "typeRef": {
-              "$ref": "#/interfaces@31"
-            }
-          },
-          {
-            "$type": "SimpleType",
-            "typeRef": {
-              "$ref": "#/interfaces@32"
-            }
-          },
-          {
-            "$type": "SimpleType",
-            "typeRef": {
               "$ref": "#/interfaces@33"
             }
           },
@@ -2297,18 +2434,6 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
           {
             "$type": "SimpleType",
             "typeRef": {
-              "$ref": "#/interfaces@40"
-            }
-          },
-          {
-            "$type": "SimpleType",
-            "typeRef": {
-              "$ref": "#/interfaces@41"
-            }
-          },
-          {
-            "$type": "SimpleType",
-            "typeRef": {
               "$ref": "#/interfaces@38"
             }
           },
@@ -2316,6 +2441,30 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
             "$type": "SimpleType",
             "typeRef": {
               "$ref": "#/interfaces@39"
+            }
+          },
+          {
+            "$type": "SimpleType",
+            "typeRef": {
+              "$ref": "#/interfaces@42"
+            }
+          },
+          {
+            "$type": "SimpleType",
+            "typeRef": {
+              "$ref": "#/interfaces@43"
+            }
+          },
+          {
+            "$type": "SimpleType",
+            "typeRef": {
+              "$ref": "#/interfaces@40"
+            }
+          },
+          {
+            "$type": "SimpleType",
+            "typeRef": {
+              "$ref": "#/interfaces@41"
             }
           },
           {
@@ -2342,7 +2491,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
           {
             "$type": "SimpleType",
             "typeRef": {
-              "$ref": "#/interfaces@28"
+              "$ref": "#/interfaces@30"
             }
           },
           {
@@ -2425,6 +2574,12 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
             "typeRef": {
               "$ref": "#/interfaces@25"
             }
+          },
+          {
+            "$type": "SimpleType",
+            "typeRef": {
+              "$ref": "#/interfaces@26"
+            }
           }
         ]
       }
@@ -2438,13 +2593,13 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
           {
             "$type": "SimpleType",
             "typeRef": {
-              "$ref": "#/interfaces@29"
+              "$ref": "#/interfaces@31"
             }
           },
           {
             "$type": "SimpleType",
             "typeRef": {
-              "$ref": "#/interfaces@30"
+              "$ref": "#/interfaces@32"
             }
           },
           {
@@ -2465,31 +2620,19 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
           {
             "$type": "SimpleType",
             "typeRef": {
-              "$ref": "#/interfaces@42"
-            }
-          },
-          {
-            "$type": "SimpleType",
-            "typeRef": {
-              "$ref": "#/interfaces@43"
-            }
-          },
-          {
-            "$type": "SimpleType",
-            "typeRef": {
               "$ref": "#/interfaces@44"
             }
           },
           {
             "$type": "SimpleType",
             "typeRef": {
-              "$ref": "#/interfaces@46"
+              "$ref": "#/interfaces@45"
             }
           },
           {
             "$type": "SimpleType",
             "typeRef": {
-              "$ref": "#/interfaces@47"
+              "$ref": "#/interfaces@46"
             }
           },
           {
@@ -2508,6 +2651,12 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
             "$type": "SimpleType",
             "typeRef": {
               "$ref": "#/interfaces@50"
+            }
+          },
+          {
+            "$type": "SimpleType",
+            "typeRef": {
+              "$ref": "#/interfaces@29"
             }
           },
           {
@@ -2573,7 +2722,31 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
           {
             "$type": "SimpleType",
             "typeRef": {
+              "$ref": "#/interfaces@61"
+            }
+          },
+          {
+            "$type": "SimpleType",
+            "typeRef": {
               "$ref": "#/interfaces@62"
+            }
+          },
+          {
+            "$type": "SimpleType",
+            "typeRef": {
+              "$ref": "#/interfaces@63"
+            }
+          },
+          {
+            "$type": "SimpleType",
+            "typeRef": {
+              "$ref": "#/interfaces@64"
+            }
+          },
+          {
+            "$type": "SimpleType",
+            "typeRef": {
+              "$ref": "#/interfaces@66"
             }
           }
         ]
@@ -2630,7 +2803,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
           {
             "$type": "SimpleType",
             "typeRef": {
-              "$ref": "#/interfaces@26"
+              "$ref": "#/interfaces@27"
             }
           },
           {
@@ -2648,7 +2821,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
           {
             "$type": "SimpleType",
             "typeRef": {
-              "$ref": "#/interfaces@38"
+              "$ref": "#/interfaces@40"
             }
           }
         ]
@@ -2667,38 +2840,17 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
         "$type": "Group",
         "elements": [
           {
-            "$type": "Group",
-            "elements": [
-              {
-                "$type": "Keyword",
-                "value": "edition"
-              },
-              {
-                "$type": "Assignment",
-                "feature": "edition",
-                "operator": "=",
-                "terminal": {
-                  "$type": "RuleCall",
-                  "rule": {
-                    "$ref": "#/rules@70"
-                  },
-                  "arguments": []
-                }
-              },
-              {
-                "$type": "RuleCall",
-                "rule": {
-                  "$ref": "#/rules@102"
-                },
-                "arguments": []
-              }
-            ],
+            "$type": "RuleCall",
+            "rule": {
+              "$ref": "#/rules@1"
+            },
+            "arguments": [],
             "cardinality": "?"
           },
           {
             "$type": "RuleCall",
             "rule": {
-              "$ref": "#/rules@1"
+              "$ref": "#/rules@2"
             },
             "arguments": [],
             "cardinality": "*"
@@ -2706,6 +2858,41 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
         ]
       },
       "fragment": false,
+      "parameters": []
+    },
+    {
+      "$type": "ParserRule",
+      "fragment": true,
+      "name": "EditionLine",
+      "definition": {
+        "$type": "Group",
+        "elements": [
+          {
+            "$type": "Keyword",
+            "value": "edition"
+          },
+          {
+            "$type": "Assignment",
+            "feature": "edition",
+            "operator": "=",
+            "terminal": {
+              "$type": "RuleCall",
+              "rule": {
+                "$ref": "#/rules@91"
+              },
+              "arguments": []
+            }
+          },
+          {
+            "$type": "RuleCall",
+            "rule": {
+              "$ref": "#/rules@132"
+            },
+            "arguments": []
+          }
+        ]
+      },
+      "entry": false,
       "parameters": []
     },
     {
@@ -2722,7 +2909,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
             "terminal": {
               "$type": "RuleCall",
               "rule": {
-                "$ref": "#/rules@2"
+                "$ref": "#/rules@3"
               },
               "arguments": []
             },
@@ -2731,7 +2918,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
           {
             "$type": "RuleCall",
             "rule": {
-              "$ref": "#/rules@102"
+              "$ref": "#/rules@132"
             },
             "arguments": []
           }
@@ -2752,21 +2939,14 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
           {
             "$type": "RuleCall",
             "rule": {
-              "$ref": "#/rules@3"
+              "$ref": "#/rules@4"
             },
             "arguments": []
           },
           {
             "$type": "RuleCall",
             "rule": {
-              "$ref": "#/rules@6"
-            },
-            "arguments": []
-          },
-          {
-            "$type": "RuleCall",
-            "rule": {
-              "$ref": "#/rules@9"
+              "$ref": "#/rules@7"
             },
             "arguments": []
           },
@@ -2780,63 +2960,70 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
           {
             "$type": "RuleCall",
             "rule": {
-              "$ref": "#/rules@31"
+              "$ref": "#/rules@11"
             },
             "arguments": []
           },
           {
             "$type": "RuleCall",
             "rule": {
-              "$ref": "#/rules@20"
+              "$ref": "#/rules@42"
             },
             "arguments": []
           },
           {
             "$type": "RuleCall",
             "rule": {
-              "$ref": "#/rules@33"
+              "$ref": "#/rules@26"
             },
             "arguments": []
           },
           {
             "$type": "RuleCall",
             "rule": {
-              "$ref": "#/rules@36"
+              "$ref": "#/rules@44"
             },
             "arguments": []
           },
           {
             "$type": "RuleCall",
             "rule": {
-              "$ref": "#/rules@37"
+              "$ref": "#/rules@47"
             },
             "arguments": []
           },
           {
             "$type": "RuleCall",
             "rule": {
-              "$ref": "#/rules@40"
+              "$ref": "#/rules@48"
             },
             "arguments": []
           },
           {
             "$type": "RuleCall",
             "rule": {
-              "$ref": "#/rules@41"
+              "$ref": "#/rules@51"
             },
             "arguments": []
           },
           {
             "$type": "RuleCall",
             "rule": {
-              "$ref": "#/rules@32"
+              "$ref": "#/rules@52"
             },
             "arguments": []
           },
           {
             "$type": "RuleCall",
             "rule": {
-              "$ref": "#/rules@7"
+              "$ref": "#/rules@43"
+            },
+            "arguments": []
+          },
+          {
+            "$type": "RuleCall",
+            "rule": {
+              "$ref": "#/rules@8"
             },
             "arguments": []
           }
@@ -2863,7 +3050,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
             "terminal": {
               "$type": "RuleCall",
               "rule": {
-                "$ref": "#/rules@5"
+                "$ref": "#/rules@6"
               },
               "arguments": []
             },
@@ -2883,7 +3070,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
                 "terminal": {
                   "$type": "RuleCall",
                   "rule": {
-                    "$ref": "#/rules@99"
+                    "$ref": "#/rules@129"
                   },
                   "arguments": []
                 }
@@ -2895,7 +3082,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
                 "terminal": {
                   "$type": "RuleCall",
                   "rule": {
-                    "$ref": "#/rules@100"
+                    "$ref": "#/rules@130"
                   },
                   "arguments": []
                 }
@@ -2907,7 +3094,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
                 "terminal": {
                   "$type": "RuleCall",
                   "rule": {
-                    "$ref": "#/rules@4"
+                    "$ref": "#/rules@5"
                   },
                   "arguments": []
                 }
@@ -2928,7 +3115,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
                 "terminal": {
                   "$type": "RuleCall",
                   "rule": {
-                    "$ref": "#/rules@82"
+                    "$ref": "#/rules@103"
                   },
                   "arguments": []
                 }
@@ -2952,7 +3139,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
           {
             "$type": "RuleCall",
             "rule": {
-              "$ref": "#/rules@82"
+              "$ref": "#/rules@103"
             },
             "arguments": []
           },
@@ -2966,7 +3153,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
               {
                 "$type": "RuleCall",
                 "rule": {
-                  "$ref": "#/rules@82"
+                  "$ref": "#/rules@103"
                 },
                 "arguments": []
               }
@@ -3016,7 +3203,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
             "terminal": {
               "$type": "RuleCall",
               "rule": {
-                "$ref": "#/rules@5"
+                "$ref": "#/rules@6"
               },
               "arguments": []
             },
@@ -3033,7 +3220,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
             "terminal": {
               "$type": "RuleCall",
               "rule": {
-                "$ref": "#/rules@82"
+                "$ref": "#/rules@103"
               },
               "arguments": []
             }
@@ -3052,7 +3239,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
                 "terminal": {
                   "$type": "RuleCall",
                   "rule": {
-                    "$ref": "#/rules@82"
+                    "$ref": "#/rules@103"
                   },
                   "arguments": []
                 }
@@ -3071,7 +3258,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
             "terminal": {
               "$type": "RuleCall",
               "rule": {
-                "$ref": "#/rules@55"
+                "$ref": "#/rules@76"
               },
               "arguments": []
             }
@@ -3098,7 +3285,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
             "terminal": {
               "$type": "RuleCall",
               "rule": {
-                "$ref": "#/rules@5"
+                "$ref": "#/rules@6"
               },
               "arguments": []
             },
@@ -3114,14 +3301,14 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
                 {
                   "$type": "RuleCall",
                   "rule": {
-                    "$ref": "#/rules@101"
+                    "$ref": "#/rules@131"
                   },
                   "arguments": []
                 },
                 {
                   "$type": "RuleCall",
                   "rule": {
-                    "$ref": "#/rules@76"
+                    "$ref": "#/rules@97"
                   },
                   "arguments": []
                 }
@@ -3138,7 +3325,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
                 "terminal": {
                   "$type": "RuleCall",
                   "rule": {
-                    "$ref": "#/rules@82"
+                    "$ref": "#/rules@103"
                   },
                   "arguments": []
                 }
@@ -3150,7 +3337,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
                 "terminal": {
                   "$type": "RuleCall",
                   "rule": {
-                    "$ref": "#/rules@72"
+                    "$ref": "#/rules@93"
                   },
                   "arguments": []
                 }
@@ -3172,7 +3359,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
                 "terminal": {
                   "$type": "RuleCall",
                   "rule": {
-                    "$ref": "#/rules@82"
+                    "$ref": "#/rules@103"
                   },
                   "arguments": []
                 }
@@ -3187,7 +3374,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
             "terminal": {
               "$type": "RuleCall",
               "rule": {
-                "$ref": "#/rules@23"
+                "$ref": "#/rules@29"
               },
               "arguments": []
             },
@@ -3200,7 +3387,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
             "terminal": {
               "$type": "RuleCall",
               "rule": {
-                "$ref": "#/rules@12"
+                "$ref": "#/rules@13"
               },
               "arguments": []
             },
@@ -3228,7 +3415,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
             "terminal": {
               "$type": "RuleCall",
               "rule": {
-                "$ref": "#/rules@5"
+                "$ref": "#/rules@6"
               },
               "arguments": []
             },
@@ -3241,7 +3428,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
             "terminal": {
               "$type": "RuleCall",
               "rule": {
-                "$ref": "#/rules@76"
+                "$ref": "#/rules@97"
               },
               "arguments": []
             }
@@ -3253,7 +3440,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
             "terminal": {
               "$type": "RuleCall",
               "rule": {
-                "$ref": "#/rules@82"
+                "$ref": "#/rules@103"
               },
               "arguments": []
             }
@@ -3272,7 +3459,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
                 "terminal": {
                   "$type": "RuleCall",
                   "rule": {
-                    "$ref": "#/rules@82"
+                    "$ref": "#/rules@103"
                   },
                   "arguments": []
                 }
@@ -3287,7 +3474,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
             "terminal": {
               "$type": "RuleCall",
               "rule": {
-                "$ref": "#/rules@23"
+                "$ref": "#/rules@29"
               },
               "arguments": []
             },
@@ -3300,7 +3487,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
             "terminal": {
               "$type": "RuleCall",
               "rule": {
-                "$ref": "#/rules@12"
+                "$ref": "#/rules@13"
               },
               "arguments": []
             },
@@ -3328,7 +3515,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
             "terminal": {
               "$type": "RuleCall",
               "rule": {
-                "$ref": "#/rules@5"
+                "$ref": "#/rules@6"
               },
               "arguments": []
             },
@@ -3341,7 +3528,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
             "terminal": {
               "$type": "RuleCall",
               "rule": {
-                "$ref": "#/rules@75"
+                "$ref": "#/rules@96"
               },
               "arguments": []
             }
@@ -3353,7 +3540,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
             "terminal": {
               "$type": "RuleCall",
               "rule": {
-                "$ref": "#/rules@82"
+                "$ref": "#/rules@103"
               },
               "arguments": []
             }
@@ -3365,7 +3552,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
             "terminal": {
               "$type": "RuleCall",
               "rule": {
-                "$ref": "#/rules@44"
+                "$ref": "#/rules@55"
               },
               "arguments": []
             }
@@ -3392,7 +3579,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
             "terminal": {
               "$type": "RuleCall",
               "rule": {
-                "$ref": "#/rules@5"
+                "$ref": "#/rules@6"
               },
               "arguments": []
             },
@@ -3405,7 +3592,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
             "terminal": {
               "$type": "RuleCall",
               "rule": {
-                "$ref": "#/rules@77"
+                "$ref": "#/rules@98"
               },
               "arguments": []
             }
@@ -3417,7 +3604,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
             "terminal": {
               "$type": "RuleCall",
               "rule": {
-                "$ref": "#/rules@82"
+                "$ref": "#/rules@103"
               },
               "arguments": []
             }
@@ -3439,7 +3626,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
                     "terminal": {
                       "$type": "RuleCall",
                       "rule": {
-                        "$ref": "#/rules@11"
+                        "$ref": "#/rules@12"
                       },
                       "arguments": []
                     }
@@ -3458,7 +3645,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
                         "terminal": {
                           "$type": "RuleCall",
                           "rule": {
-                            "$ref": "#/rules@11"
+                            "$ref": "#/rules@12"
                           },
                           "arguments": []
                         }
@@ -3483,7 +3670,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
             "terminal": {
               "$type": "RuleCall",
               "rule": {
-                "$ref": "#/rules@16"
+                "$ref": "#/rules@18"
               },
               "arguments": []
             },
@@ -3496,7 +3683,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
             "terminal": {
               "$type": "RuleCall",
               "rule": {
-                "$ref": "#/rules@12"
+                "$ref": "#/rules@13"
               },
               "arguments": []
             }
@@ -3523,7 +3710,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
             "terminal": {
               "$type": "RuleCall",
               "rule": {
-                "$ref": "#/rules@82"
+                "$ref": "#/rules@103"
               },
               "arguments": []
             }
@@ -3542,7 +3729,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
                 "terminal": {
                   "$type": "RuleCall",
                   "rule": {
-                    "$ref": "#/rules@82"
+                    "$ref": "#/rules@103"
                   },
                   "arguments": []
                 }
@@ -3564,7 +3751,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
                 "terminal": {
                   "$type": "RuleCall",
                   "rule": {
-                    "$ref": "#/rules@55"
+                    "$ref": "#/rules@76"
                   },
                   "arguments": []
                 }
@@ -3600,7 +3787,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
           {
             "$type": "RuleCall",
             "rule": {
-              "$ref": "#/rules@13"
+              "$ref": "#/rules@14"
             },
             "arguments": [],
             "cardinality": "*"
@@ -3632,23 +3819,40 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
                 "terminal": {
                   "$type": "RuleCall",
                   "rule": {
-                    "$ref": "#/rules@14"
+                    "$ref": "#/rules@15"
                   },
                   "arguments": []
                 }
               },
               {
-                "$type": "Assignment",
-                "feature": "members",
-                "operator": "+=",
-                "terminal": {
-                  "$type": "RuleCall",
-                  "rule": {
-                    "$ref": "#/rules@15"
+                "$type": "Group",
+                "elements": [
+                  {
+                    "$type": "Assignment",
+                    "feature": "members",
+                    "operator": "+=",
+                    "terminal": {
+                      "$type": "RuleCall",
+                      "rule": {
+                        "$ref": "#/rules@16"
+                      },
+                      "arguments": []
+                    }
                   },
-                  "arguments": []
-                },
-                "cardinality": "+"
+                  {
+                    "$type": "Assignment",
+                    "feature": "members",
+                    "operator": "+=",
+                    "terminal": {
+                      "$type": "RuleCall",
+                      "rule": {
+                        "$ref": "#/rules@17"
+                      },
+                      "arguments": []
+                    },
+                    "cardinality": "*"
+                  }
+                ]
               }
             ],
             "cardinality": "?"
@@ -3656,7 +3860,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
           {
             "$type": "RuleCall",
             "rule": {
-              "$ref": "#/rules@102"
+              "$ref": "#/rules@132"
             },
             "arguments": []
           }
@@ -3677,14 +3881,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
           {
             "$type": "RuleCall",
             "rule": {
-              "$ref": "#/rules@6"
-            },
-            "arguments": []
-          },
-          {
-            "$type": "RuleCall",
-            "rule": {
-              "$ref": "#/rules@8"
+              "$ref": "#/rules@7"
             },
             "arguments": []
           },
@@ -3698,6 +3895,112 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
           {
             "$type": "RuleCall",
             "rule": {
+              "$ref": "#/rules@10"
+            },
+            "arguments": []
+          },
+          {
+            "$type": "RuleCall",
+            "rule": {
+              "$ref": "#/rules@25"
+            },
+            "arguments": []
+          },
+          {
+            "$type": "RuleCall",
+            "rule": {
+              "$ref": "#/rules@42"
+            },
+            "arguments": []
+          },
+          {
+            "$type": "RuleCall",
+            "rule": {
+              "$ref": "#/rules@43"
+            },
+            "arguments": []
+          },
+          {
+            "$type": "RuleCall",
+            "rule": {
+              "$ref": "#/rules@44"
+            },
+            "arguments": []
+          },
+          {
+            "$type": "RuleCall",
+            "rule": {
+              "$ref": "#/rules@45"
+            },
+            "arguments": []
+          },
+          {
+            "$type": "RuleCall",
+            "rule": {
+              "$ref": "#/rules@46"
+            },
+            "arguments": []
+          },
+          {
+            "$type": "RuleCall",
+            "rule": {
+              "$ref": "#/rules@47"
+            },
+            "arguments": []
+          },
+          {
+            "$type": "RuleCall",
+            "rule": {
+              "$ref": "#/rules@48"
+            },
+            "arguments": []
+          },
+          {
+            "$type": "RuleCall",
+            "rule": {
+              "$ref": "#/rules@51"
+            },
+            "arguments": []
+          },
+          {
+            "$type": "RuleCall",
+            "rule": {
+              "$ref": "#/rules@52"
+            },
+            "arguments": []
+          },
+          {
+            "$type": "RuleCall",
+            "rule": {
+              "$ref": "#/rules@49"
+            },
+            "arguments": []
+          },
+          {
+            "$type": "RuleCall",
+            "rule": {
+              "$ref": "#/rules@50"
+            },
+            "arguments": []
+          }
+        ]
+      },
+      "entry": false,
+      "fragment": false,
+      "parameters": []
+    },
+    {
+      "$type": "ParserRule",
+      "name": "FirstPhrase",
+      "returnType": {
+        "$ref": "#/types@2"
+      },
+      "definition": {
+        "$type": "Alternatives",
+        "elements": [
+          {
+            "$type": "RuleCall",
+            "rule": {
               "$ref": "#/rules@19"
             },
             "arguments": []
@@ -3705,49 +4008,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
           {
             "$type": "RuleCall",
             "rule": {
-              "$ref": "#/rules@31"
-            },
-            "arguments": []
-          },
-          {
-            "$type": "RuleCall",
-            "rule": {
-              "$ref": "#/rules@32"
-            },
-            "arguments": []
-          },
-          {
-            "$type": "RuleCall",
-            "rule": {
-              "$ref": "#/rules@33"
-            },
-            "arguments": []
-          },
-          {
-            "$type": "RuleCall",
-            "rule": {
-              "$ref": "#/rules@34"
-            },
-            "arguments": []
-          },
-          {
-            "$type": "RuleCall",
-            "rule": {
-              "$ref": "#/rules@35"
-            },
-            "arguments": []
-          },
-          {
-            "$type": "RuleCall",
-            "rule": {
-              "$ref": "#/rules@36"
-            },
-            "arguments": []
-          },
-          {
-            "$type": "RuleCall",
-            "rule": {
-              "$ref": "#/rules@37"
+              "$ref": "#/rules@20"
             },
             "arguments": []
           },
@@ -3761,21 +4022,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
           {
             "$type": "RuleCall",
             "rule": {
-              "$ref": "#/rules@41"
-            },
-            "arguments": []
-          },
-          {
-            "$type": "RuleCall",
-            "rule": {
-              "$ref": "#/rules@38"
-            },
-            "arguments": []
-          },
-          {
-            "$type": "RuleCall",
-            "rule": {
-              "$ref": "#/rules@39"
+              "$ref": "#/rules@29"
             },
             "arguments": []
           }
@@ -3797,7 +4044,14 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
           {
             "$type": "RuleCall",
             "rule": {
-              "$ref": "#/rules@17"
+              "$ref": "#/rules@21"
+            },
+            "arguments": []
+          },
+          {
+            "$type": "RuleCall",
+            "rule": {
+              "$ref": "#/rules@40"
             },
             "arguments": []
           },
@@ -3805,13 +4059,6 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
             "$type": "RuleCall",
             "rule": {
               "$ref": "#/rules@29"
-            },
-            "arguments": []
-          },
-          {
-            "$type": "RuleCall",
-            "rule": {
-              "$ref": "#/rules@23"
             },
             "arguments": []
           }
@@ -3833,14 +4080,14 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
           {
             "$type": "RuleCall",
             "rule": {
-              "$ref": "#/rules@18"
+              "$ref": "#/rules@23"
             },
             "arguments": []
           },
           {
             "$type": "RuleCall",
             "rule": {
-              "$ref": "#/rules@23"
+              "$ref": "#/rules@29"
             },
             "arguments": []
           }
@@ -3849,6 +4096,105 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
       "entry": false,
       "fragment": false,
       "parameters": []
+    },
+    {
+      "$type": "ParserRule",
+      "name": "FirstProperty",
+      "returnType": {
+        "$ref": "#/interfaces@11"
+      },
+      "definition": {
+        "$type": "Group",
+        "elements": [
+          {
+            "$type": "Assignment",
+            "feature": "name",
+            "operator": "=",
+            "terminal": {
+              "$type": "RuleCall",
+              "rule": {
+                "$ref": "#/rules@107"
+              },
+              "arguments": []
+            }
+          },
+          {
+            "$type": "RuleCall",
+            "rule": {
+              "$ref": "#/rules@22"
+            },
+            "arguments": []
+          }
+        ]
+      },
+      "entry": false,
+      "fragment": false,
+      "parameters": []
+    },
+    {
+      "$type": "ParserRule",
+      "name": "CountedProperty",
+      "returnType": {
+        "$ref": "#/interfaces@11"
+      },
+      "definition": {
+        "$type": "Group",
+        "elements": [
+          {
+            "$type": "Assignment",
+            "feature": "value",
+            "operator": "=",
+            "terminal": {
+              "$type": "RuleCall",
+              "rule": {
+                "$ref": "#/rules@91"
+              },
+              "arguments": []
+            }
+          },
+          {
+            "$type": "Assignment",
+            "feature": "name",
+            "operator": "=",
+            "terminal": {
+              "$type": "RuleCall",
+              "rule": {
+                "$ref": "#/rules@131"
+              },
+              "arguments": []
+            }
+          },
+          {
+            "$type": "Assignment",
+            "feature": "clauses",
+            "operator": "+=",
+            "terminal": {
+              "$type": "RuleCall",
+              "rule": {
+                "$ref": "#/rules@31"
+              },
+              "arguments": []
+            }
+          },
+          {
+            "$type": "Assignment",
+            "feature": "extra",
+            "operator": "=",
+            "terminal": {
+              "$type": "RuleCall",
+              "rule": {
+                "$ref": "#/rules@66"
+              },
+              "arguments": []
+            },
+            "cardinality": "?"
+          }
+        ]
+      },
+      "entry": false,
+      "fragment": false,
+      "parameters": [],
+      "$comment": "/** \`7 layers of BendingPly 1/8in\` */"
     },
     {
       "$type": "ParserRule",
@@ -3866,17 +4212,66 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
             "terminal": {
               "$type": "RuleCall",
               "rule": {
-                "$ref": "#/rules@85"
+                "$ref": "#/rules@106"
               },
               "arguments": []
             }
           },
           {
-            "$type": "Alternatives",
+            "$type": "RuleCall",
+            "rule": {
+              "$ref": "#/rules@22"
+            },
+            "arguments": []
+          }
+        ]
+      },
+      "entry": false,
+      "fragment": false,
+      "parameters": []
+    },
+    {
+      "$type": "ParserRule",
+      "fragment": true,
+      "name": "PropertyRest",
+      "definition": {
+        "$type": "Group",
+        "elements": [
+          {
+            "$type": "Group",
             "elements": [
               {
-                "$type": "Group",
+                "$type": "Alternatives",
                 "elements": [
+                  {
+                    "$type": "Group",
+                    "elements": [
+                      {
+                        "$type": "Assignment",
+                        "feature": "value",
+                        "operator": "=",
+                        "terminal": {
+                          "$type": "RuleCall",
+                          "rule": {
+                            "$ref": "#/rules@95"
+                          },
+                          "arguments": []
+                        }
+                      },
+                      {
+                        "$type": "Assignment",
+                        "feature": "extra",
+                        "operator": "=",
+                        "terminal": {
+                          "$type": "RuleCall",
+                          "rule": {
+                            "$ref": "#/rules@66"
+                          },
+                          "arguments": []
+                        }
+                      }
+                    ]
+                  },
                   {
                     "$type": "Assignment",
                     "feature": "value",
@@ -3884,19 +4279,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
                     "terminal": {
                       "$type": "RuleCall",
                       "rule": {
-                        "$ref": "#/rules@74"
-                      },
-                      "arguments": []
-                    }
-                  },
-                  {
-                    "$type": "Assignment",
-                    "feature": "extra",
-                    "operator": "=",
-                    "terminal": {
-                      "$type": "RuleCall",
-                      "rule": {
-                        "$ref": "#/rules@54"
+                        "$ref": "#/rules@63"
                       },
                       "arguments": []
                     }
@@ -3905,15 +4288,16 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
               },
               {
                 "$type": "Assignment",
-                "feature": "value",
-                "operator": "=",
+                "feature": "clauses",
+                "operator": "+=",
                 "terminal": {
                   "$type": "RuleCall",
                   "rule": {
-                    "$ref": "#/rules@51"
+                    "$ref": "#/rules@24"
                   },
                   "arguments": []
-                }
+                },
+                "cardinality": "?"
               }
             ],
             "cardinality": "?"
@@ -3925,7 +4309,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
             "terminal": {
               "$type": "RuleCall",
               "rule": {
-                "$ref": "#/rules@23"
+                "$ref": "#/rules@29"
               },
               "arguments": []
             },
@@ -3938,7 +4322,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
             "terminal": {
               "$type": "RuleCall",
               "rule": {
-                "$ref": "#/rules@12"
+                "$ref": "#/rules@13"
               },
               "arguments": []
             },
@@ -3947,7 +4331,6 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
         ]
       },
       "entry": false,
-      "fragment": false,
       "parameters": []
     },
     {
@@ -3966,7 +4349,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
             "terminal": {
               "$type": "RuleCall",
               "rule": {
-                "$ref": "#/rules@85"
+                "$ref": "#/rules@106"
               },
               "arguments": []
             }
@@ -3984,7 +4367,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
                     "terminal": {
                       "$type": "RuleCall",
                       "rule": {
-                        "$ref": "#/rules@74"
+                        "$ref": "#/rules@95"
                       },
                       "arguments": []
                     }
@@ -3996,7 +4379,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
                     "terminal": {
                       "$type": "RuleCall",
                       "rule": {
-                        "$ref": "#/rules@54"
+                        "$ref": "#/rules@66"
                       },
                       "arguments": []
                     }
@@ -4010,12 +4393,55 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
                 "terminal": {
                   "$type": "RuleCall",
                   "rule": {
-                    "$ref": "#/rules@51"
+                    "$ref": "#/rules@63"
                   },
                   "arguments": []
                 }
               }
             ]
+          }
+        ]
+      },
+      "entry": false,
+      "fragment": false,
+      "parameters": []
+    },
+    {
+      "$type": "ParserRule",
+      "name": "FromClause",
+      "returnType": {
+        "$ref": "#/interfaces@26"
+      },
+      "definition": {
+        "$type": "Group",
+        "elements": [
+          {
+            "$type": "Keyword",
+            "value": "from"
+          },
+          {
+            "$type": "Assignment",
+            "feature": "count",
+            "operator": "=",
+            "terminal": {
+              "$type": "RuleCall",
+              "rule": {
+                "$ref": "#/rules@103"
+              },
+              "arguments": []
+            }
+          },
+          {
+            "$type": "Assignment",
+            "feature": "stock",
+            "operator": "=",
+            "terminal": {
+              "$type": "RuleCall",
+              "rule": {
+                "$ref": "#/rules@103"
+              },
+              "arguments": []
+            }
           }
         ]
       },
@@ -4039,7 +4465,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
             "terminal": {
               "$type": "RuleCall",
               "rule": {
-                "$ref": "#/rules@5"
+                "$ref": "#/rules@6"
               },
               "arguments": []
             },
@@ -4052,7 +4478,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
             "terminal": {
               "$type": "RuleCall",
               "rule": {
-                "$ref": "#/rules@79"
+                "$ref": "#/rules@100"
               },
               "arguments": []
             }
@@ -4070,7 +4496,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
                     "terminal": {
                       "$type": "RuleCall",
                       "rule": {
-                        "$ref": "#/rules@21"
+                        "$ref": "#/rules@27"
                       },
                       "arguments": []
                     }
@@ -4089,7 +4515,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
                         "terminal": {
                           "$type": "RuleCall",
                           "rule": {
-                            "$ref": "#/rules@21"
+                            "$ref": "#/rules@27"
                           },
                           "arguments": []
                         }
@@ -4104,7 +4530,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
                     "terminal": {
                       "$type": "RuleCall",
                       "rule": {
-                        "$ref": "#/rules@16"
+                        "$ref": "#/rules@18"
                       },
                       "arguments": []
                     },
@@ -4122,7 +4548,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
                     "terminal": {
                       "$type": "RuleCall",
                       "rule": {
-                        "$ref": "#/rules@23"
+                        "$ref": "#/rules@29"
                       },
                       "arguments": []
                     }
@@ -4134,7 +4560,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
                     "terminal": {
                       "$type": "RuleCall",
                       "rule": {
-                        "$ref": "#/rules@16"
+                        "$ref": "#/rules@18"
                       },
                       "arguments": []
                     },
@@ -4152,7 +4578,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
             "terminal": {
               "$type": "RuleCall",
               "rule": {
-                "$ref": "#/rules@12"
+                "$ref": "#/rules@13"
               },
               "arguments": []
             },
@@ -4180,7 +4606,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
             "terminal": {
               "$type": "RuleCall",
               "rule": {
-                "$ref": "#/rules@5"
+                "$ref": "#/rules@6"
               },
               "arguments": []
             },
@@ -4193,7 +4619,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
             "terminal": {
               "$type": "RuleCall",
               "rule": {
-                "$ref": "#/rules@78"
+                "$ref": "#/rules@99"
               },
               "arguments": []
             }
@@ -4211,7 +4637,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
                     "terminal": {
                       "$type": "RuleCall",
                       "rule": {
-                        "$ref": "#/rules@21"
+                        "$ref": "#/rules@27"
                       },
                       "arguments": []
                     }
@@ -4230,7 +4656,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
                         "terminal": {
                           "$type": "RuleCall",
                           "rule": {
-                            "$ref": "#/rules@21"
+                            "$ref": "#/rules@27"
                           },
                           "arguments": []
                         }
@@ -4245,7 +4671,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
                     "terminal": {
                       "$type": "RuleCall",
                       "rule": {
-                        "$ref": "#/rules@16"
+                        "$ref": "#/rules@18"
                       },
                       "arguments": []
                     },
@@ -4263,7 +4689,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
                     "terminal": {
                       "$type": "RuleCall",
                       "rule": {
-                        "$ref": "#/rules@23"
+                        "$ref": "#/rules@29"
                       },
                       "arguments": []
                     }
@@ -4275,7 +4701,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
                     "terminal": {
                       "$type": "RuleCall",
                       "rule": {
-                        "$ref": "#/rules@16"
+                        "$ref": "#/rules@18"
                       },
                       "arguments": []
                     },
@@ -4293,7 +4719,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
             "terminal": {
               "$type": "RuleCall",
               "rule": {
-                "$ref": "#/rules@12"
+                "$ref": "#/rules@13"
               },
               "arguments": []
             },
@@ -4321,7 +4747,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
             "terminal": {
               "$type": "RuleCall",
               "rule": {
-                "$ref": "#/rules@82"
+                "$ref": "#/rules@103"
               },
               "arguments": []
             }
@@ -4343,7 +4769,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
                     "terminal": {
                       "$type": "RuleCall",
                       "rule": {
-                        "$ref": "#/rules@22"
+                        "$ref": "#/rules@28"
                       },
                       "arguments": []
                     }
@@ -4362,7 +4788,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
                 "terminal": {
                   "$type": "RuleCall",
                   "rule": {
-                    "$ref": "#/rules@55"
+                    "$ref": "#/rules@76"
                   },
                   "arguments": []
                 }
@@ -4393,7 +4819,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
         "terminal": {
           "$type": "RuleCall",
           "rule": {
-            "$ref": "#/rules@82"
+            "$ref": "#/rules@103"
           },
           "arguments": []
         }
@@ -4414,36 +4840,16 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
           {
             "$type": "RuleCall",
             "rule": {
-              "$ref": "#/rules@24"
+              "$ref": "#/rules@30"
             },
             "arguments": []
           },
           {
-            "$type": "Group",
-            "elements": [
-              {
-                "$type": "Action",
-                "type": {
-                  "$ref": "#/interfaces@16"
-                }
-              },
-              {
-                "$type": "Keyword",
-                "value": "of"
-              },
-              {
-                "$type": "Assignment",
-                "feature": "target",
-                "operator": "=",
-                "terminal": {
-                  "$type": "RuleCall",
-                  "rule": {
-                    "$ref": "#/rules@66"
-                  },
-                  "arguments": []
-                }
-              }
-            ]
+            "$type": "RuleCall",
+            "rule": {
+              "$ref": "#/rules@31"
+            },
+            "arguments": []
           },
           {
             "$type": "Group",
@@ -4465,7 +4871,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
                 "terminal": {
                   "$type": "RuleCall",
                   "rule": {
-                    "$ref": "#/rules@42"
+                    "$ref": "#/rules@53"
                   },
                   "arguments": []
                 }
@@ -4473,39 +4879,11 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
             ]
           },
           {
-            "$type": "Group",
-            "elements": [
-              {
-                "$type": "Action",
-                "type": {
-                  "$ref": "#/interfaces@18"
-                }
-              },
-              {
-                "$type": "Assignment",
-                "feature": "relation",
-                "operator": "=",
-                "terminal": {
-                  "$type": "RuleCall",
-                  "rule": {
-                    "$ref": "#/rules@28"
-                  },
-                  "arguments": []
-                }
-              },
-              {
-                "$type": "Assignment",
-                "feature": "target",
-                "operator": "=",
-                "terminal": {
-                  "$type": "RuleCall",
-                  "rule": {
-                    "$ref": "#/rules@66"
-                  },
-                  "arguments": []
-                }
-              }
-            ]
+            "$type": "RuleCall",
+            "rule": {
+              "$ref": "#/rules@32"
+            },
+            "arguments": []
           },
           {
             "$type": "Group",
@@ -4532,7 +4910,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
                   "terminal": {
                     "$type": "RuleCall",
                     "rule": {
-                      "$ref": "#/rules@82"
+                      "$ref": "#/rules@103"
                     },
                     "arguments": []
                   },
@@ -4562,7 +4940,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
                 "terminal": {
                   "$type": "RuleCall",
                   "rule": {
-                    "$ref": "#/rules@30"
+                    "$ref": "#/rules@41"
                   },
                   "arguments": []
                 }
@@ -4589,7 +4967,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
                 "terminal": {
                   "$type": "RuleCall",
                   "rule": {
-                    "$ref": "#/rules@25"
+                    "$ref": "#/rules@35"
                   },
                   "arguments": []
                 }
@@ -4608,7 +4986,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
                     "terminal": {
                       "$type": "RuleCall",
                       "rule": {
-                        "$ref": "#/rules@25"
+                        "$ref": "#/rules@35"
                       },
                       "arguments": []
                     }
@@ -4619,31 +4997,11 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
             ]
           },
           {
-            "$type": "Group",
-            "elements": [
-              {
-                "$type": "Action",
-                "type": {
-                  "$ref": "#/interfaces@22"
-                }
-              },
-              {
-                "$type": "Keyword",
-                "value": "for"
-              },
-              {
-                "$type": "Assignment",
-                "feature": "target",
-                "operator": "=",
-                "terminal": {
-                  "$type": "RuleCall",
-                  "rule": {
-                    "$ref": "#/rules@66"
-                  },
-                  "arguments": []
-                }
-              }
-            ]
+            "$type": "RuleCall",
+            "rule": {
+              "$ref": "#/rules@33"
+            },
+            "arguments": []
           },
           {
             "$type": "Group",
@@ -4665,7 +5023,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
                 "terminal": {
                   "$type": "RuleCall",
                   "rule": {
-                    "$ref": "#/rules@82"
+                    "$ref": "#/rules@103"
                   },
                   "arguments": []
                 }
@@ -4673,31 +5031,11 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
             ]
           },
           {
-            "$type": "Group",
-            "elements": [
-              {
-                "$type": "Action",
-                "type": {
-                  "$ref": "#/interfaces@24"
-                }
-              },
-              {
-                "$type": "Keyword",
-                "value": "on"
-              },
-              {
-                "$type": "Assignment",
-                "feature": "target",
-                "operator": "=",
-                "terminal": {
-                  "$type": "RuleCall",
-                  "rule": {
-                    "$ref": "#/rules@66"
-                  },
-                  "arguments": []
-                }
-              }
-            ]
+            "$type": "RuleCall",
+            "rule": {
+              "$ref": "#/rules@34"
+            },
+            "arguments": []
           },
           {
             "$type": "Group",
@@ -4745,7 +5083,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
             "terminal": {
               "$type": "RuleCall",
               "rule": {
-                "$ref": "#/rules@26"
+                "$ref": "#/rules@36"
               },
               "arguments": []
             }
@@ -4764,7 +5102,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
                 "terminal": {
                   "$type": "RuleCall",
                   "rule": {
-                    "$ref": "#/rules@26"
+                    "$ref": "#/rules@36"
                   },
                   "arguments": []
                 }
@@ -4780,9 +5118,141 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
     },
     {
       "$type": "ParserRule",
+      "name": "OfClause",
+      "returnType": {
+        "$ref": "#/interfaces@16"
+      },
+      "definition": {
+        "$type": "Group",
+        "elements": [
+          {
+            "$type": "Keyword",
+            "value": "of"
+          },
+          {
+            "$type": "Assignment",
+            "feature": "target",
+            "operator": "=",
+            "terminal": {
+              "$type": "RuleCall",
+              "rule": {
+                "$ref": "#/rules@87"
+              },
+              "arguments": []
+            }
+          }
+        ]
+      },
+      "entry": false,
+      "fragment": false,
+      "parameters": []
+    },
+    {
+      "$type": "ParserRule",
+      "name": "RoomClause",
+      "returnType": {
+        "$ref": "#/interfaces@18"
+      },
+      "definition": {
+        "$type": "Group",
+        "elements": [
+          {
+            "$type": "Assignment",
+            "feature": "relation",
+            "operator": "=",
+            "terminal": {
+              "$type": "RuleCall",
+              "rule": {
+                "$ref": "#/rules@39"
+              },
+              "arguments": []
+            }
+          },
+          {
+            "$type": "Assignment",
+            "feature": "target",
+            "operator": "=",
+            "terminal": {
+              "$type": "RuleCall",
+              "rule": {
+                "$ref": "#/rules@87"
+              },
+              "arguments": []
+            }
+          }
+        ]
+      },
+      "entry": false,
+      "fragment": false,
+      "parameters": []
+    },
+    {
+      "$type": "ParserRule",
+      "name": "ForClause",
+      "returnType": {
+        "$ref": "#/interfaces@22"
+      },
+      "definition": {
+        "$type": "Group",
+        "elements": [
+          {
+            "$type": "Keyword",
+            "value": "for"
+          },
+          {
+            "$type": "Assignment",
+            "feature": "target",
+            "operator": "=",
+            "terminal": {
+              "$type": "RuleCall",
+              "rule": {
+                "$ref": "#/rules@87"
+              },
+              "arguments": []
+            }
+          }
+        ]
+      },
+      "entry": false,
+      "fragment": false,
+      "parameters": []
+    },
+    {
+      "$type": "ParserRule",
+      "name": "OnClause",
+      "returnType": {
+        "$ref": "#/interfaces@24"
+      },
+      "definition": {
+        "$type": "Group",
+        "elements": [
+          {
+            "$type": "Keyword",
+            "value": "on"
+          },
+          {
+            "$type": "Assignment",
+            "feature": "target",
+            "operator": "=",
+            "terminal": {
+              "$type": "RuleCall",
+              "rule": {
+                "$ref": "#/rules@87"
+              },
+              "arguments": []
+            }
+          }
+        ]
+      },
+      "entry": false,
+      "fragment": false,
+      "parameters": []
+    },
+    {
+      "$type": "ParserRule",
       "name": "OpeningName",
       "returnType": {
-        "$ref": "#/interfaces@26"
+        "$ref": "#/interfaces@27"
       },
       "definition": {
         "$type": "Assignment",
@@ -4791,7 +5261,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
         "terminal": {
           "$type": "RuleCall",
           "rule": {
-            "$ref": "#/rules@82"
+            "$ref": "#/rules@103"
           },
           "arguments": []
         }
@@ -4804,7 +5274,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
       "$type": "ParserRule",
       "name": "Place",
       "returnType": {
-        "$ref": "#/interfaces@27"
+        "$ref": "#/interfaces@28"
       },
       "definition": {
         "$type": "Alternatives",
@@ -4819,37 +5289,72 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
                 "terminal": {
                   "$type": "RuleCall",
                   "rule": {
-                    "$ref": "#/rules@61"
+                    "$ref": "#/rules@82"
                   },
                   "arguments": []
                 }
               },
               {
-                "$type": "Group",
+                "$type": "Alternatives",
                 "elements": [
                   {
-                    "$type": "Assignment",
-                    "feature": "relation",
-                    "operator": "=",
-                    "terminal": {
-                      "$type": "RuleCall",
-                      "rule": {
-                        "$ref": "#/rules@27"
+                    "$type": "Group",
+                    "elements": [
+                      {
+                        "$type": "Assignment",
+                        "feature": "relation",
+                        "operator": "=",
+                        "terminal": {
+                          "$type": "RuleCall",
+                          "rule": {
+                            "$ref": "#/rules@39"
+                          },
+                          "arguments": []
+                        }
                       },
-                      "arguments": []
-                    }
+                      {
+                        "$type": "Assignment",
+                        "feature": "target",
+                        "operator": "=",
+                        "terminal": {
+                          "$type": "RuleCall",
+                          "rule": {
+                            "$ref": "#/rules@87"
+                          },
+                          "arguments": []
+                        },
+                        "cardinality": "?"
+                      }
+                    ]
                   },
                   {
-                    "$type": "Assignment",
-                    "feature": "target",
-                    "operator": "=",
-                    "terminal": {
-                      "$type": "RuleCall",
-                      "rule": {
-                        "$ref": "#/rules@66"
+                    "$type": "Group",
+                    "elements": [
+                      {
+                        "$type": "Assignment",
+                        "feature": "relation",
+                        "operator": "=",
+                        "terminal": {
+                          "$type": "RuleCall",
+                          "rule": {
+                            "$ref": "#/rules@38"
+                          },
+                          "arguments": []
+                        }
                       },
-                      "arguments": []
-                    }
+                      {
+                        "$type": "Assignment",
+                        "feature": "target",
+                        "operator": "=",
+                        "terminal": {
+                          "$type": "RuleCall",
+                          "rule": {
+                            "$ref": "#/rules@87"
+                          },
+                          "arguments": []
+                        }
+                      }
+                    ]
                   }
                 ],
                 "cardinality": "?"
@@ -4866,7 +5371,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
                 "terminal": {
                   "$type": "RuleCall",
                   "rule": {
-                    "$ref": "#/rules@28"
+                    "$ref": "#/rules@39"
                   },
                   "arguments": []
                 }
@@ -4878,7 +5383,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
                 "terminal": {
                   "$type": "RuleCall",
                   "rule": {
-                    "$ref": "#/rules@66"
+                    "$ref": "#/rules@87"
                   },
                   "arguments": []
                 }
@@ -4899,12 +5404,45 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
                 "terminal": {
                   "$type": "RuleCall",
                   "rule": {
-                    "$ref": "#/rules@82"
+                    "$ref": "#/rules@103"
                   },
                   "arguments": []
                 }
               }
             ]
+          },
+          {
+            "$type": "Group",
+            "elements": [
+              {
+                "$type": "Keyword",
+                "value": "scribe"
+              },
+              {
+                "$type": "Assignment",
+                "feature": "scribe",
+                "operator": "=",
+                "terminal": {
+                  "$type": "RuleCall",
+                  "rule": {
+                    "$ref": "#/rules@91"
+                  },
+                  "arguments": []
+                }
+              }
+            ]
+          },
+          {
+            "$type": "Assignment",
+            "feature": "series",
+            "operator": "=",
+            "terminal": {
+              "$type": "RuleCall",
+              "rule": {
+                "$ref": "#/rules@37"
+              },
+              "arguments": []
+            }
           }
         ]
       },
@@ -4914,18 +5452,74 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
     },
     {
       "$type": "ParserRule",
-      "name": "Relation",
+      "name": "Series",
+      "returnType": {
+        "$ref": "#/interfaces@29"
+      },
+      "definition": {
+        "$type": "Group",
+        "elements": [
+          {
+            "$type": "Keyword",
+            "value": "every"
+          },
+          {
+            "$type": "Assignment",
+            "feature": "step",
+            "operator": "=",
+            "terminal": {
+              "$type": "RuleCall",
+              "rule": {
+                "$ref": "#/rules@82"
+              },
+              "arguments": []
+            }
+          },
+          {
+            "$type": "Keyword",
+            "value": "from"
+          },
+          {
+            "$type": "Assignment",
+            "feature": "first",
+            "operator": "=",
+            "terminal": {
+              "$type": "RuleCall",
+              "rule": {
+                "$ref": "#/rules@36"
+              },
+              "arguments": []
+            }
+          },
+          {
+            "$type": "Keyword",
+            "value": "to"
+          },
+          {
+            "$type": "Assignment",
+            "feature": "last",
+            "operator": "=",
+            "terminal": {
+              "$type": "RuleCall",
+              "rule": {
+                "$ref": "#/rules@36"
+              },
+              "arguments": []
+            }
+          }
+        ]
+      },
+      "entry": false,
+      "fragment": false,
+      "parameters": []
+    },
+    {
+      "$type": "ParserRule",
+      "name": "FaceRelation",
       "dataType": "string",
       "definition": {
         "$type": "Alternatives",
         "elements": [
-          {
-            "$type": "RuleCall",
-            "rule": {
-              "$ref": "#/rules@28"
-            },
-            "arguments": []
-          },
           {
             "$type": "Keyword",
             "value": "past"
@@ -5008,7 +5602,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
       "$type": "ParserRule",
       "name": "EdgeStatement",
       "returnType": {
-        "$ref": "#/interfaces@28"
+        "$ref": "#/interfaces@30"
       },
       "definition": {
         "$type": "Group",
@@ -5024,7 +5618,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
             "terminal": {
               "$type": "RuleCall",
               "rule": {
-                "$ref": "#/rules@82"
+                "$ref": "#/rules@103"
               },
               "arguments": []
             }
@@ -5043,7 +5637,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
                 "terminal": {
                   "$type": "RuleCall",
                   "rule": {
-                    "$ref": "#/rules@82"
+                    "$ref": "#/rules@103"
                   },
                   "arguments": []
                 }
@@ -5061,7 +5655,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
                 "terminal": {
                   "$type": "RuleCall",
                   "rule": {
-                    "$ref": "#/rules@24"
+                    "$ref": "#/rules@30"
                   },
                   "arguments": []
                 }
@@ -5073,7 +5667,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
                 "terminal": {
                   "$type": "RuleCall",
                   "rule": {
-                    "$ref": "#/rules@30"
+                    "$ref": "#/rules@41"
                   },
                   "arguments": []
                 }
@@ -5101,7 +5695,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
               {
                 "$type": "Action",
                 "type": {
-                  "$ref": "#/interfaces@29"
+                  "$ref": "#/interfaces@31"
                 }
               },
               {
@@ -5116,7 +5710,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
                   "terminal": {
                     "$type": "RuleCall",
                     "rule": {
-                      "$ref": "#/rules@83"
+                      "$ref": "#/rules@104"
                     },
                     "arguments": []
                   },
@@ -5132,7 +5726,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
               {
                 "$type": "Action",
                 "type": {
-                  "$ref": "#/interfaces@30"
+                  "$ref": "#/interfaces@32"
                 }
               },
               {
@@ -5142,7 +5736,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
                 "terminal": {
                   "$type": "RuleCall",
                   "rule": {
-                    "$ref": "#/rules@44"
+                    "$ref": "#/rules@55"
                   },
                   "arguments": []
                 }
@@ -5152,7 +5746,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
           {
             "$type": "RuleCall",
             "rule": {
-              "$ref": "#/rules@47"
+              "$ref": "#/rules@58"
             },
             "arguments": []
           }
@@ -5166,7 +5760,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
       "$type": "ParserRule",
       "name": "EveryStatement",
       "returnType": {
-        "$ref": "#/interfaces@31"
+        "$ref": "#/interfaces@33"
       },
       "definition": {
         "$type": "Group",
@@ -5178,7 +5772,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
             "terminal": {
               "$type": "RuleCall",
               "rule": {
-                "$ref": "#/rules@43"
+                "$ref": "#/rules@54"
               },
               "arguments": []
             }
@@ -5197,7 +5791,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
                 "terminal": {
                   "$type": "RuleCall",
                   "rule": {
-                    "$ref": "#/rules@42"
+                    "$ref": "#/rules@53"
                   },
                   "arguments": []
                 }
@@ -5212,7 +5806,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
             "terminal": {
               "$type": "RuleCall",
               "rule": {
-                "$ref": "#/rules@16"
+                "$ref": "#/rules@18"
               },
               "arguments": []
             },
@@ -5225,7 +5819,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
             "terminal": {
               "$type": "RuleCall",
               "rule": {
-                "$ref": "#/rules@12"
+                "$ref": "#/rules@13"
               },
               "arguments": []
             },
@@ -5241,7 +5835,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
       "$type": "ParserRule",
       "name": "InStatement",
       "returnType": {
-        "$ref": "#/interfaces@32"
+        "$ref": "#/interfaces@34"
       },
       "definition": {
         "$type": "Group",
@@ -5257,7 +5851,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
             "terminal": {
               "$type": "RuleCall",
               "rule": {
-                "$ref": "#/rules@42"
+                "$ref": "#/rules@53"
               },
               "arguments": []
             }
@@ -5276,7 +5870,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
                 "terminal": {
                   "$type": "RuleCall",
                   "rule": {
-                    "$ref": "#/rules@42"
+                    "$ref": "#/rules@53"
                   },
                   "arguments": []
                 }
@@ -5291,7 +5885,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
             "terminal": {
               "$type": "RuleCall",
               "rule": {
-                "$ref": "#/rules@12"
+                "$ref": "#/rules@13"
               },
               "arguments": []
             }
@@ -5306,7 +5900,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
       "$type": "ParserRule",
       "name": "Join",
       "returnType": {
-        "$ref": "#/interfaces@33"
+        "$ref": "#/interfaces@35"
       },
       "definition": {
         "$type": "Group",
@@ -5322,7 +5916,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
             "terminal": {
               "$type": "RuleCall",
               "rule": {
-                "$ref": "#/rules@42"
+                "$ref": "#/rules@53"
               },
               "arguments": []
             }
@@ -5341,7 +5935,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
                 "terminal": {
                   "$type": "RuleCall",
                   "rule": {
-                    "$ref": "#/rules@42"
+                    "$ref": "#/rules@53"
                   },
                   "arguments": []
                 }
@@ -5360,7 +5954,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
             "terminal": {
               "$type": "RuleCall",
               "rule": {
-                "$ref": "#/rules@42"
+                "$ref": "#/rules@53"
               },
               "arguments": []
             }
@@ -5379,7 +5973,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
                 "terminal": {
                   "$type": "RuleCall",
                   "rule": {
-                    "$ref": "#/rules@42"
+                    "$ref": "#/rules@53"
                   },
                   "arguments": []
                 }
@@ -5401,7 +5995,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
                 "terminal": {
                   "$type": "RuleCall",
                   "rule": {
-                    "$ref": "#/rules@30"
+                    "$ref": "#/rules@41"
                   },
                   "arguments": []
                 }
@@ -5423,7 +6017,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
                 "terminal": {
                   "$type": "RuleCall",
                   "rule": {
-                    "$ref": "#/rules@82"
+                    "$ref": "#/rules@103"
                   },
                   "arguments": []
                 }
@@ -5441,7 +6035,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
       "$type": "ParserRule",
       "name": "Hold",
       "returnType": {
-        "$ref": "#/interfaces@34"
+        "$ref": "#/interfaces@36"
       },
       "definition": {
         "$type": "Group",
@@ -5457,7 +6051,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
             "terminal": {
               "$type": "RuleCall",
               "rule": {
-                "$ref": "#/rules@70"
+                "$ref": "#/rules@91"
               },
               "arguments": []
             },
@@ -5475,7 +6069,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
               "terminal": {
                 "$type": "RuleCall",
                 "rule": {
-                  "$ref": "#/rules@82"
+                  "$ref": "#/rules@103"
                 },
                 "arguments": []
               },
@@ -5494,7 +6088,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
             "terminal": {
               "$type": "RuleCall",
               "rule": {
-                "$ref": "#/rules@42"
+                "$ref": "#/rules@53"
               },
               "arguments": []
             }
@@ -5513,7 +6107,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
                 "terminal": {
                   "$type": "RuleCall",
                   "rule": {
-                    "$ref": "#/rules@42"
+                    "$ref": "#/rules@53"
                   },
                   "arguments": []
                 }
@@ -5531,7 +6125,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
       "$type": "ParserRule",
       "name": "Load",
       "returnType": {
-        "$ref": "#/interfaces@35"
+        "$ref": "#/interfaces@37"
       },
       "definition": {
         "$type": "Group",
@@ -5547,7 +6141,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
             "terminal": {
               "$type": "RuleCall",
               "rule": {
-                "$ref": "#/rules@61"
+                "$ref": "#/rules@82"
               },
               "arguments": []
             }
@@ -5563,7 +6157,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
             "terminal": {
               "$type": "RuleCall",
               "rule": {
-                "$ref": "#/rules@42"
+                "$ref": "#/rules@53"
               },
               "arguments": []
             }
@@ -5582,7 +6176,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
                 "terminal": {
                   "$type": "RuleCall",
                   "rule": {
-                    "$ref": "#/rules@42"
+                    "$ref": "#/rules@53"
                   },
                   "arguments": []
                 }
@@ -5600,7 +6194,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
       "$type": "ParserRule",
       "name": "Require",
       "returnType": {
-        "$ref": "#/interfaces@36"
+        "$ref": "#/interfaces@38"
       },
       "definition": {
         "$type": "Group",
@@ -5616,7 +6210,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
             "terminal": {
               "$type": "RuleCall",
               "rule": {
-                "$ref": "#/rules@55"
+                "$ref": "#/rules@76"
               },
               "arguments": []
             }
@@ -5635,7 +6229,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
                 "terminal": {
                   "$type": "RuleCall",
                   "rule": {
-                    "$ref": "#/rules@72"
+                    "$ref": "#/rules@93"
                   },
                   "arguments": []
                 }
@@ -5653,7 +6247,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
       "$type": "ParserRule",
       "name": "Allow",
       "returnType": {
-        "$ref": "#/interfaces@37"
+        "$ref": "#/interfaces@39"
       },
       "definition": {
         "$type": "Group",
@@ -5669,7 +6263,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
             "terminal": {
               "$type": "RuleCall",
               "rule": {
-                "$ref": "#/rules@91"
+                "$ref": "#/rules@113"
               },
               "arguments": []
             }
@@ -5688,7 +6282,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
                 "terminal": {
                   "$type": "RuleCall",
                   "rule": {
-                    "$ref": "#/rules@42"
+                    "$ref": "#/rules@53"
                   },
                   "arguments": []
                 }
@@ -5707,7 +6301,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
                     "terminal": {
                       "$type": "RuleCall",
                       "rule": {
-                        "$ref": "#/rules@42"
+                        "$ref": "#/rules@53"
                       },
                       "arguments": []
                     }
@@ -5732,7 +6326,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
                 "terminal": {
                   "$type": "RuleCall",
                   "rule": {
-                    "$ref": "#/rules@72"
+                    "$ref": "#/rules@93"
                   },
                   "arguments": []
                 }
@@ -5750,7 +6344,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
       "$type": "ParserRule",
       "name": "Build",
       "returnType": {
-        "$ref": "#/interfaces@38"
+        "$ref": "#/interfaces@40"
       },
       "definition": {
         "$type": "Group",
@@ -5766,7 +6360,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
             "terminal": {
               "$type": "RuleCall",
               "rule": {
-                "$ref": "#/rules@70"
+                "$ref": "#/rules@91"
               },
               "arguments": []
             },
@@ -5784,7 +6378,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
               "terminal": {
                 "$type": "RuleCall",
                 "rule": {
-                  "$ref": "#/rules@82"
+                  "$ref": "#/rules@103"
                 },
                 "arguments": []
               },
@@ -5809,7 +6403,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
                     "terminal": {
                       "$type": "RuleCall",
                       "rule": {
-                        "$ref": "#/rules@67"
+                        "$ref": "#/rules@88"
                       },
                       "arguments": []
                     }
@@ -5828,7 +6422,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
                         "terminal": {
                           "$type": "RuleCall",
                           "rule": {
-                            "$ref": "#/rules@67"
+                            "$ref": "#/rules@88"
                           },
                           "arguments": []
                         }
@@ -5870,7 +6464,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
                 "terminal": {
                   "$type": "RuleCall",
                   "rule": {
-                    "$ref": "#/rules@82"
+                    "$ref": "#/rules@103"
                   },
                   "arguments": []
                 }
@@ -5892,7 +6486,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
                 "terminal": {
                   "$type": "RuleCall",
                   "rule": {
-                    "$ref": "#/rules@66"
+                    "$ref": "#/rules@87"
                   },
                   "arguments": []
                 }
@@ -5910,7 +6504,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
       "$type": "ParserRule",
       "name": "Leave",
       "returnType": {
-        "$ref": "#/interfaces@39"
+        "$ref": "#/interfaces@41"
       },
       "definition": {
         "$type": "Group",
@@ -5926,7 +6520,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
             "terminal": {
               "$type": "RuleCall",
               "rule": {
-                "$ref": "#/rules@82"
+                "$ref": "#/rules@103"
               },
               "arguments": []
             }
@@ -5945,7 +6539,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
                 "terminal": {
                   "$type": "RuleCall",
                   "rule": {
-                    "$ref": "#/rules@82"
+                    "$ref": "#/rules@103"
                   },
                   "arguments": []
                 }
@@ -5960,7 +6554,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
             "terminal": {
               "$type": "RuleCall",
               "rule": {
-                "$ref": "#/rules@61"
+                "$ref": "#/rules@82"
               },
               "arguments": []
             },
@@ -5977,7 +6571,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
             "terminal": {
               "$type": "RuleCall",
               "rule": {
-                "$ref": "#/rules@66"
+                "$ref": "#/rules@87"
               },
               "arguments": []
             }
@@ -5992,7 +6586,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
       "$type": "ParserRule",
       "name": "If",
       "returnType": {
-        "$ref": "#/interfaces@40"
+        "$ref": "#/interfaces@42"
       },
       "definition": {
         "$type": "Group",
@@ -6008,7 +6602,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
             "terminal": {
               "$type": "RuleCall",
               "rule": {
-                "$ref": "#/rules@55"
+                "$ref": "#/rules@76"
               },
               "arguments": []
             }
@@ -6020,7 +6614,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
             "terminal": {
               "$type": "RuleCall",
               "rule": {
-                "$ref": "#/rules@12"
+                "$ref": "#/rules@13"
               },
               "arguments": []
             }
@@ -6042,7 +6636,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
                     "terminal": {
                       "$type": "RuleCall",
                       "rule": {
-                        "$ref": "#/rules@12"
+                        "$ref": "#/rules@13"
                       },
                       "arguments": []
                     }
@@ -6054,7 +6648,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
                     "terminal": {
                       "$type": "RuleCall",
                       "rule": {
-                        "$ref": "#/rules@40"
+                        "$ref": "#/rules@51"
                       },
                       "arguments": []
                     }
@@ -6074,7 +6668,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
       "$type": "ParserRule",
       "name": "Repeat",
       "returnType": {
-        "$ref": "#/interfaces@41"
+        "$ref": "#/interfaces@43"
       },
       "definition": {
         "$type": "Group",
@@ -6090,7 +6684,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
             "terminal": {
               "$type": "RuleCall",
               "rule": {
-                "$ref": "#/rules@22"
+                "$ref": "#/rules@28"
               },
               "arguments": []
             }
@@ -6106,7 +6700,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
             "terminal": {
               "$type": "RuleCall",
               "rule": {
-                "$ref": "#/rules@55"
+                "$ref": "#/rules@76"
               },
               "arguments": []
             }
@@ -6118,7 +6712,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
             "terminal": {
               "$type": "RuleCall",
               "rule": {
-                "$ref": "#/rules@12"
+                "$ref": "#/rules@13"
               },
               "arguments": []
             }
@@ -6141,14 +6735,14 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
           {
             "$type": "RuleCall",
             "rule": {
-              "$ref": "#/rules@43"
+              "$ref": "#/rules@54"
             },
             "arguments": []
           },
           {
             "$type": "RuleCall",
             "rule": {
-              "$ref": "#/rules@66"
+              "$ref": "#/rules@87"
             },
             "arguments": []
           }
@@ -6162,7 +6756,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
       "$type": "ParserRule",
       "name": "Every",
       "returnType": {
-        "$ref": "#/interfaces@62"
+        "$ref": "#/interfaces@66"
       },
       "definition": {
         "$type": "Group",
@@ -6178,7 +6772,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
             "terminal": {
               "$type": "RuleCall",
               "rule": {
-                "$ref": "#/rules@66"
+                "$ref": "#/rules@87"
               },
               "arguments": []
             }
@@ -6197,7 +6791,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
                 "terminal": {
                   "$type": "RuleCall",
                   "rule": {
-                    "$ref": "#/rules@66"
+                    "$ref": "#/rules@87"
                   },
                   "arguments": []
                 }
@@ -6219,7 +6813,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
                 "terminal": {
                   "$type": "RuleCall",
                   "rule": {
-                    "$ref": "#/rules@66"
+                    "$ref": "#/rules@87"
                   },
                   "arguments": []
                 }
@@ -6238,7 +6832,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
                     "terminal": {
                       "$type": "RuleCall",
                       "rule": {
-                        "$ref": "#/rules@66"
+                        "$ref": "#/rules@87"
                       },
                       "arguments": []
                     }
@@ -6277,7 +6871,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
           {
             "$type": "RuleCall",
             "rule": {
-              "$ref": "#/rules@45"
+              "$ref": "#/rules@56"
             },
             "arguments": [],
             "cardinality": "*"
@@ -6309,7 +6903,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
                 "terminal": {
                   "$type": "RuleCall",
                   "rule": {
-                    "$ref": "#/rules@46"
+                    "$ref": "#/rules@57"
                   },
                   "arguments": []
                 }
@@ -6321,7 +6915,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
                 "terminal": {
                   "$type": "RuleCall",
                   "rule": {
-                    "$ref": "#/rules@47"
+                    "$ref": "#/rules@58"
                   },
                   "arguments": []
                 },
@@ -6333,7 +6927,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
           {
             "$type": "RuleCall",
             "rule": {
-              "$ref": "#/rules@102"
+              "$ref": "#/rules@132"
             },
             "arguments": []
           }
@@ -6349,44 +6943,113 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
         "$ref": "#/interfaces@13"
       },
       "definition": {
-        "$type": "Group",
+        "$type": "Alternatives",
         "elements": [
           {
-            "$type": "Assignment",
-            "feature": "kind",
-            "operator": "=",
-            "terminal": {
-              "$type": "Alternatives",
-              "elements": [
-                {
-                  "$type": "RuleCall",
-                  "rule": {
-                    "$ref": "#/rules@80"
-                  },
-                  "arguments": []
+            "$type": "Group",
+            "elements": [
+              {
+                "$type": "Assignment",
+                "feature": "kind",
+                "operator": "=",
+                "terminal": {
+                  "$type": "Alternatives",
+                  "elements": [
+                    {
+                      "$type": "RuleCall",
+                      "rule": {
+                        "$ref": "#/rules@101"
+                      },
+                      "arguments": []
+                    },
+                    {
+                      "$type": "RuleCall",
+                      "rule": {
+                        "$ref": "#/rules@131"
+                      },
+                      "arguments": []
+                    }
+                  ]
+                }
+              },
+              {
+                "$type": "RuleCall",
+                "rule": {
+                  "$ref": "#/rules@59"
                 },
-                {
+                "arguments": []
+              }
+            ]
+          },
+          {
+            "$type": "Group",
+            "elements": [
+              {
+                "$type": "Assignment",
+                "feature": "kind",
+                "operator": "=",
+                "terminal": {
+                  "$type": "Keyword",
+                  "value": "cut"
+                }
+              },
+              {
+                "$type": "Assignment",
+                "feature": "value",
+                "operator": "=",
+                "terminal": {
                   "$type": "RuleCall",
                   "rule": {
-                    "$ref": "#/rules@101"
+                    "$ref": "#/rules@75"
                   },
                   "arguments": []
                 }
-              ]
-            }
-          },
-          {
-            "$type": "RuleCall",
-            "rule": {
-              "$ref": "#/rules@48"
-            },
-            "arguments": []
+              },
+              {
+                "$type": "Alternatives",
+                "elements": [
+                  {
+                    "$type": "Assignment",
+                    "feature": "extra",
+                    "operator": "=",
+                    "terminal": {
+                      "$type": "RuleCall",
+                      "rule": {
+                        "$ref": "#/rules@66"
+                      },
+                      "arguments": []
+                    }
+                  },
+                  {
+                    "$type": "Assignment",
+                    "feature": "extra",
+                    "operator": "=",
+                    "terminal": {
+                      "$type": "RuleCall",
+                      "rule": {
+                        "$ref": "#/rules@75"
+                      },
+                      "arguments": []
+                    }
+                  }
+                ],
+                "cardinality": "?"
+              },
+              {
+                "$type": "RuleCall",
+                "rule": {
+                  "$ref": "#/rules@60"
+                },
+                "arguments": []
+              }
+            ]
           }
         ]
       },
       "entry": false,
       "fragment": false,
-      "parameters": []
+      "parameters": [],
+      "$comment": "/** An unknown word that begins a line is an unknown step. */"
     },
     {
       "$type": "ParserRule",
@@ -6404,7 +7067,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
             "terminal": {
               "$type": "RuleCall",
               "rule": {
-                "$ref": "#/rules@80"
+                "$ref": "#/rules@101"
               },
               "arguments": []
             }
@@ -6412,7 +7075,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
           {
             "$type": "RuleCall",
             "rule": {
-              "$ref": "#/rules@48"
+              "$ref": "#/rules@59"
             },
             "arguments": []
           }
@@ -6445,7 +7108,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
                         "terminal": {
                           "$type": "RuleCall",
                           "rule": {
-                            "$ref": "#/rules@74"
+                            "$ref": "#/rules@75"
                           },
                           "arguments": []
                         }
@@ -6457,7 +7120,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
                         "terminal": {
                           "$type": "RuleCall",
                           "rule": {
-                            "$ref": "#/rules@54"
+                            "$ref": "#/rules@66"
                           },
                           "arguments": []
                         }
@@ -6471,7 +7134,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
                     "terminal": {
                       "$type": "RuleCall",
                       "rule": {
-                        "$ref": "#/rules@51"
+                        "$ref": "#/rules@68"
                       },
                       "arguments": []
                     }
@@ -6485,7 +7148,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
                 "terminal": {
                   "$type": "RuleCall",
                   "rule": {
-                    "$ref": "#/rules@50"
+                    "$ref": "#/rules@62"
                   },
                   "arguments": []
                 },
@@ -6494,6 +7157,26 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
             ],
             "cardinality": "?"
           },
+          {
+            "$type": "RuleCall",
+            "rule": {
+              "$ref": "#/rules@60"
+            },
+            "arguments": []
+          }
+        ]
+      },
+      "entry": false,
+      "parameters": [],
+      "$comment": "/** Options need a value or a clause before them. */"
+    },
+    {
+      "$type": "ParserRule",
+      "fragment": true,
+      "name": "StepTail",
+      "definition": {
+        "$type": "Group",
+        "elements": [
           {
             "$type": "Group",
             "elements": [
@@ -6504,7 +7187,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
                 "terminal": {
                   "$type": "RuleCall",
                   "rule": {
-                    "$ref": "#/rules@49"
+                    "$ref": "#/rules@61"
                   },
                   "arguments": []
                 }
@@ -6516,7 +7199,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
                 "terminal": {
                   "$type": "RuleCall",
                   "rule": {
-                    "$ref": "#/rules@50"
+                    "$ref": "#/rules@62"
                   },
                   "arguments": []
                 },
@@ -6532,7 +7215,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
             "terminal": {
               "$type": "RuleCall",
               "rule": {
-                "$ref": "#/rules@12"
+                "$ref": "#/rules@13"
               },
               "arguments": []
             },
@@ -6555,90 +7238,37 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
           {
             "$type": "RuleCall",
             "rule": {
-              "$ref": "#/rules@24"
+              "$ref": "#/rules@30"
             },
             "arguments": []
           },
           {
-            "$type": "Group",
-            "elements": [
-              {
-                "$type": "Action",
-                "type": {
-                  "$ref": "#/interfaces@16"
-                }
-              },
-              {
-                "$type": "Keyword",
-                "value": "of"
-              },
-              {
-                "$type": "Assignment",
-                "feature": "target",
-                "operator": "=",
-                "terminal": {
-                  "$type": "RuleCall",
-                  "rule": {
-                    "$ref": "#/rules@66"
-                  },
-                  "arguments": []
-                }
-              }
-            ]
+            "$type": "RuleCall",
+            "rule": {
+              "$ref": "#/rules@31"
+            },
+            "arguments": []
           },
           {
-            "$type": "Group",
-            "elements": [
-              {
-                "$type": "Action",
-                "type": {
-                  "$ref": "#/interfaces@22"
-                }
-              },
-              {
-                "$type": "Keyword",
-                "value": "for"
-              },
-              {
-                "$type": "Assignment",
-                "feature": "target",
-                "operator": "=",
-                "terminal": {
-                  "$type": "RuleCall",
-                  "rule": {
-                    "$ref": "#/rules@66"
-                  },
-                  "arguments": []
-                }
-              }
-            ]
+            "$type": "RuleCall",
+            "rule": {
+              "$ref": "#/rules@32"
+            },
+            "arguments": []
           },
           {
-            "$type": "Group",
-            "elements": [
-              {
-                "$type": "Action",
-                "type": {
-                  "$ref": "#/interfaces@24"
-                }
-              },
-              {
-                "$type": "Keyword",
-                "value": "on"
-              },
-              {
-                "$type": "Assignment",
-                "feature": "target",
-                "operator": "=",
-                "terminal": {
-                  "$type": "RuleCall",
-                  "rule": {
-                    "$ref": "#/rules@66"
-                  },
-                  "arguments": []
-                }
-              }
-            ]
+            "$type": "RuleCall",
+            "rule": {
+              "$ref": "#/rules@33"
+            },
+            "arguments": []
+          },
+          {
+            "$type": "RuleCall",
+            "rule": {
+              "$ref": "#/rules@34"
+            },
+            "arguments": []
           }
         ]
       },
@@ -6662,7 +7292,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
             "terminal": {
               "$type": "RuleCall",
               "rule": {
-                "$ref": "#/rules@101"
+                "$ref": "#/rules@131"
               },
               "arguments": []
             }
@@ -6674,7 +7304,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
             "terminal": {
               "$type": "RuleCall",
               "rule": {
-                "$ref": "#/rules@51"
+                "$ref": "#/rules@63"
               },
               "arguments": []
             }
@@ -6697,7 +7327,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
           {
             "$type": "RuleCall",
             "rule": {
-              "$ref": "#/rules@52"
+              "$ref": "#/rules@64"
             },
             "arguments": []
           },
@@ -6707,7 +7337,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
               {
                 "$type": "Action",
                 "type": {
-                  "$ref": "#/interfaces@42"
+                  "$ref": "#/interfaces@44"
                 },
                 "feature": "items",
                 "operator": "+="
@@ -6726,7 +7356,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
                     "terminal": {
                       "$type": "RuleCall",
                       "rule": {
-                        "$ref": "#/rules@52"
+                        "$ref": "#/rules@64"
                       },
                       "arguments": []
                     }
@@ -6750,135 +7380,235 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
         "$ref": "#/types@5"
       },
       "definition": {
-        "$type": "Group",
+        "$type": "Alternatives",
         "elements": [
           {
-            "$type": "RuleCall",
-            "rule": {
-              "$ref": "#/rules@61"
-            },
-            "arguments": []
-          },
-          {
-            "$type": "Alternatives",
+            "$type": "Group",
             "elements": [
               {
-                "$type": "Group",
+                "$type": "RuleCall",
+                "rule": {
+                  "$ref": "#/rules@82"
+                },
+                "arguments": []
+              },
+              {
+                "$type": "Alternatives",
                 "elements": [
                   {
-                    "$type": "Action",
-                    "type": {
-                      "$ref": "#/interfaces@43"
-                    },
-                    "feature": "parts",
-                    "operator": "+="
+                    "$type": "Group",
+                    "elements": [
+                      {
+                        "$type": "Action",
+                        "type": {
+                          "$ref": "#/interfaces@45"
+                        },
+                        "feature": "parts",
+                        "operator": "+="
+                      },
+                      {
+                        "$type": "Group",
+                        "elements": [
+                          {
+                            "$type": "Keyword",
+                            "value": "x"
+                          },
+                          {
+                            "$type": "Assignment",
+                            "feature": "parts",
+                            "operator": "+=",
+                            "terminal": {
+                              "$type": "RuleCall",
+                              "rule": {
+                                "$ref": "#/rules@82"
+                              },
+                              "arguments": []
+                            }
+                          }
+                        ],
+                        "cardinality": "+"
+                      }
+                    ]
                   },
                   {
                     "$type": "Group",
                     "elements": [
                       {
-                        "$type": "Keyword",
-                        "value": "x"
+                        "$type": "Action",
+                        "type": {
+                          "$ref": "#/interfaces@46"
+                        },
+                        "feature": "first",
+                        "operator": "="
                       },
                       {
                         "$type": "Assignment",
-                        "feature": "parts",
+                        "feature": "word",
+                        "operator": "=",
+                        "terminal": {
+                          "$type": "RuleCall",
+                          "rule": {
+                            "$ref": "#/rules@102"
+                          },
+                          "arguments": []
+                        }
+                      },
+                      {
+                        "$type": "Assignment",
+                        "feature": "more",
                         "operator": "+=",
                         "terminal": {
                           "$type": "RuleCall",
                           "rule": {
-                            "$ref": "#/rules@61"
+                            "$ref": "#/rules@65"
+                          },
+                          "arguments": []
+                        },
+                        "cardinality": "*"
+                      }
+                    ]
+                  },
+                  {
+                    "$type": "Group",
+                    "elements": [
+                      {
+                        "$type": "Action",
+                        "type": {
+                          "$ref": "#/interfaces@48"
+                        },
+                        "feature": "first",
+                        "operator": "="
+                      },
+                      {
+                        "$type": "Keyword",
+                        "value": "to"
+                      },
+                      {
+                        "$type": "Assignment",
+                        "feature": "last",
+                        "operator": "=",
+                        "terminal": {
+                          "$type": "RuleCall",
+                          "rule": {
+                            "$ref": "#/rules@82"
                           },
                           "arguments": []
                         }
+                      },
+                      {
+                        "$type": "Assignment",
+                        "feature": "word",
+                        "operator": "=",
+                        "terminal": {
+                          "$type": "RuleCall",
+                          "rule": {
+                            "$ref": "#/rules@102"
+                          },
+                          "arguments": []
+                        },
+                        "cardinality": "?"
+                      },
+                      {
+                        "$type": "Group",
+                        "elements": [
+                          {
+                            "$type": "Keyword",
+                            "value": "every"
+                          },
+                          {
+                            "$type": "Assignment",
+                            "feature": "step",
+                            "operator": "=",
+                            "terminal": {
+                              "$type": "RuleCall",
+                              "rule": {
+                                "$ref": "#/rules@82"
+                              },
+                              "arguments": []
+                            }
+                          }
+                        ],
+                        "cardinality": "?"
                       }
-                    ],
-                    "cardinality": "+"
+                    ]
                   }
-                ]
-              },
-              {
-                "$type": "Group",
-                "elements": [
-                  {
-                    "$type": "Action",
-                    "type": {
-                      "$ref": "#/interfaces@44"
-                    },
-                    "feature": "first",
-                    "operator": "="
-                  },
-                  {
-                    "$type": "Assignment",
-                    "feature": "word",
-                    "operator": "=",
-                    "terminal": {
-                      "$type": "RuleCall",
-                      "rule": {
-                        "$ref": "#/rules@81"
-                      },
-                      "arguments": []
-                    }
-                  },
-                  {
-                    "$type": "Assignment",
-                    "feature": "more",
-                    "operator": "+=",
-                    "terminal": {
-                      "$type": "RuleCall",
-                      "rule": {
-                        "$ref": "#/rules@53"
-                      },
-                      "arguments": []
-                    },
-                    "cardinality": "*"
-                  }
-                ]
-              },
-              {
-                "$type": "Group",
-                "elements": [
-                  {
-                    "$type": "Action",
-                    "type": {
-                      "$ref": "#/interfaces@46"
-                    },
-                    "feature": "first",
-                    "operator": "="
-                  },
-                  {
-                    "$type": "Keyword",
-                    "value": "to"
-                  },
-                  {
-                    "$type": "Assignment",
-                    "feature": "last",
-                    "operator": "=",
-                    "terminal": {
-                      "$type": "RuleCall",
-                      "rule": {
-                        "$ref": "#/rules@61"
-                      },
-                      "arguments": []
-                    }
-                  },
-                  {
-                    "$type": "Assignment",
-                    "feature": "word",
-                    "operator": "=",
-                    "terminal": {
-                      "$type": "RuleCall",
-                      "rule": {
-                        "$ref": "#/rules@81"
-                      },
-                      "arguments": []
-                    },
-                    "cardinality": "?"
-                  }
-                ]
+                ],
+                "cardinality": "?"
               }
-            ],
-            "cardinality": "?"
+            ]
+          },
+          {
+            "$type": "Group",
+            "elements": [
+              {
+                "$type": "Action",
+                "type": {
+                  "$ref": "#/interfaces@49"
+                }
+              },
+              {
+                "$type": "Keyword",
+                "value": "to"
+              },
+              {
+                "$type": "Assignment",
+                "feature": "target",
+                "operator": "=",
+                "terminal": {
+                  "$type": "RuleCall",
+                  "rule": {
+                    "$ref": "#/rules@82"
+                  },
+                  "arguments": []
+                }
+              }
+            ]
+          },
+          {
+            "$type": "Group",
+            "elements": [
+              {
+                "$type": "Action",
+                "type": {
+                  "$ref": "#/interfaces@50"
+                }
+              },
+              {
+                "$type": "Keyword",
+                "value": "from"
+              },
+              {
+                "$type": "Assignment",
+                "feature": "origin",
+                "operator": "=",
+                "terminal": {
+                  "$type": "RuleCall",
+                  "rule": {
+                    "$ref": "#/rules@95"
+                  },
+                  "arguments": []
+                }
+              },
+              {
+                "$type": "Assignment",
+                "feature": "sizes",
+                "operator": "=",
+                "terminal": {
+                  "$type": "RuleCall",
+                  "rule": {
+                    "$ref": "#/rules@63"
+                  },
+                  "arguments": []
+                }
+              }
+            ]
+          },
+          {
+            "$type": "RuleCall",
+            "rule": {
+              "$ref": "#/rules@37"
+            },
+            "arguments": []
           }
         ]
       },
@@ -6890,7 +7620,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
       "$type": "ParserRule",
       "name": "Dimension",
       "returnType": {
-        "$ref": "#/interfaces@45"
+        "$ref": "#/interfaces@47"
       },
       "definition": {
         "$type": "Group",
@@ -6902,7 +7632,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
             "terminal": {
               "$type": "RuleCall",
               "rule": {
-                "$ref": "#/rules@61"
+                "$ref": "#/rules@82"
               },
               "arguments": []
             }
@@ -6914,7 +7644,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
             "terminal": {
               "$type": "RuleCall",
               "rule": {
-                "$ref": "#/rules@81"
+                "$ref": "#/rules@102"
               },
               "arguments": []
             }
@@ -6937,7 +7667,109 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
           {
             "$type": "RuleCall",
             "rule": {
-              "$ref": "#/rules@70"
+              "$ref": "#/rules@67"
+            },
+            "arguments": []
+          },
+          {
+            "$type": "Alternatives",
+            "elements": [
+              {
+                "$type": "Group",
+                "elements": [
+                  {
+                    "$type": "Action",
+                    "type": {
+                      "$ref": "#/interfaces@45"
+                    },
+                    "feature": "parts",
+                    "operator": "+="
+                  },
+                  {
+                    "$type": "Group",
+                    "elements": [
+                      {
+                        "$type": "Keyword",
+                        "value": "x"
+                      },
+                      {
+                        "$type": "Assignment",
+                        "feature": "parts",
+                        "operator": "+=",
+                        "terminal": {
+                          "$type": "RuleCall",
+                          "rule": {
+                            "$ref": "#/rules@82"
+                          },
+                          "arguments": []
+                        }
+                      }
+                    ],
+                    "cardinality": "+"
+                  }
+                ]
+              },
+              {
+                "$type": "Group",
+                "elements": [
+                  {
+                    "$type": "Action",
+                    "type": {
+                      "$ref": "#/interfaces@46"
+                    },
+                    "feature": "first",
+                    "operator": "="
+                  },
+                  {
+                    "$type": "Assignment",
+                    "feature": "word",
+                    "operator": "=",
+                    "terminal": {
+                      "$type": "RuleCall",
+                      "rule": {
+                        "$ref": "#/rules@102"
+                      },
+                      "arguments": []
+                    }
+                  },
+                  {
+                    "$type": "Assignment",
+                    "feature": "more",
+                    "operator": "+=",
+                    "terminal": {
+                      "$type": "RuleCall",
+                      "rule": {
+                        "$ref": "#/rules@65"
+                      },
+                      "arguments": []
+                    },
+                    "cardinality": "*"
+                  }
+                ]
+              }
+            ],
+            "cardinality": "?"
+          }
+        ]
+      },
+      "entry": false,
+      "fragment": false,
+      "parameters": [],
+      "$comment": "/** A value that begins with a number: what may stand after a name that is a value itself, \`bow out 1 1/8in\`. */"
+    },
+    {
+      "$type": "ParserRule",
+      "name": "ExtraSum",
+      "returnType": {
+        "$ref": "#/types@5"
+      },
+      "definition": {
+        "$type": "Group",
+        "elements": [
+          {
+            "$type": "RuleCall",
+            "rule": {
+              "$ref": "#/rules@91"
             },
             "arguments": []
           },
@@ -6947,9 +7779,83 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
               {
                 "$type": "Action",
                 "type": {
-                  "$ref": "#/interfaces@43"
+                  "$ref": "#/interfaces@53"
                 },
-                "feature": "parts",
+                "feature": "left",
+                "operator": "="
+              },
+              {
+                "$type": "Assignment",
+                "feature": "operator",
+                "operator": "=",
+                "terminal": {
+                  "$type": "Alternatives",
+                  "elements": [
+                    {
+                      "$type": "Keyword",
+                      "value": "+"
+                    },
+                    {
+                      "$type": "Keyword",
+                      "value": "-"
+                    },
+                    {
+                      "$type": "Keyword",
+                      "value": "±"
+                    },
+                    {
+                      "$type": "Keyword",
+                      "value": "+/-"
+                    }
+                  ]
+                }
+              },
+              {
+                "$type": "Assignment",
+                "feature": "right",
+                "operator": "=",
+                "terminal": {
+                  "$type": "RuleCall",
+                  "rule": {
+                    "$ref": "#/rules@83"
+                  },
+                  "arguments": []
+                }
+              }
+            ],
+            "cardinality": "*"
+          }
+        ]
+      },
+      "entry": false,
+      "fragment": false,
+      "parameters": []
+    },
+    {
+      "$type": "ParserRule",
+      "name": "StepValue",
+      "returnType": {
+        "$ref": "#/types@5"
+      },
+      "definition": {
+        "$type": "Group",
+        "elements": [
+          {
+            "$type": "RuleCall",
+            "rule": {
+              "$ref": "#/rules@69"
+            },
+            "arguments": []
+          },
+          {
+            "$type": "Group",
+            "elements": [
+              {
+                "$type": "Action",
+                "type": {
+                  "$ref": "#/interfaces@44"
+                },
+                "feature": "items",
                 "operator": "+="
               },
               {
@@ -6957,16 +7863,16 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
                 "elements": [
                   {
                     "$type": "Keyword",
-                    "value": "x"
+                    "value": ","
                   },
                   {
                     "$type": "Assignment",
-                    "feature": "parts",
+                    "feature": "items",
                     "operator": "+=",
                     "terminal": {
                       "$type": "RuleCall",
                       "rule": {
-                        "$ref": "#/rules@61"
+                        "$ref": "#/rules@64"
                       },
                       "arguments": []
                     }
@@ -6981,6 +7887,619 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
       },
       "entry": false,
       "fragment": false,
+      "parameters": [],
+      "$comment": "/** A value that does not begin with the word of a step: \`glue pin spacing 8in\` are two steps. */"
+    },
+    {
+      "$type": "ParserRule",
+      "name": "StepItem",
+      "returnType": {
+        "$ref": "#/types@5"
+      },
+      "definition": {
+        "$type": "Group",
+        "elements": [
+          {
+            "$type": "RuleCall",
+            "rule": {
+              "$ref": "#/rules@70"
+            },
+            "arguments": []
+          },
+          {
+            "$type": "Alternatives",
+            "elements": [
+              {
+                "$type": "Group",
+                "elements": [
+                  {
+                    "$type": "Action",
+                    "type": {
+                      "$ref": "#/interfaces@45"
+                    },
+                    "feature": "parts",
+                    "operator": "+="
+                  },
+                  {
+                    "$type": "Group",
+                    "elements": [
+                      {
+                        "$type": "Keyword",
+                        "value": "x"
+                      },
+                      {
+                        "$type": "Assignment",
+                        "feature": "parts",
+                        "operator": "+=",
+                        "terminal": {
+                          "$type": "RuleCall",
+                          "rule": {
+                            "$ref": "#/rules@82"
+                          },
+                          "arguments": []
+                        }
+                      }
+                    ],
+                    "cardinality": "+"
+                  }
+                ]
+              },
+              {
+                "$type": "Group",
+                "elements": [
+                  {
+                    "$type": "Action",
+                    "type": {
+                      "$ref": "#/interfaces@46"
+                    },
+                    "feature": "first",
+                    "operator": "="
+                  },
+                  {
+                    "$type": "Assignment",
+                    "feature": "word",
+                    "operator": "=",
+                    "terminal": {
+                      "$type": "RuleCall",
+                      "rule": {
+                        "$ref": "#/rules@102"
+                      },
+                      "arguments": []
+                    }
+                  },
+                  {
+                    "$type": "Assignment",
+                    "feature": "more",
+                    "operator": "+=",
+                    "terminal": {
+                      "$type": "RuleCall",
+                      "rule": {
+                        "$ref": "#/rules@65"
+                      },
+                      "arguments": []
+                    },
+                    "cardinality": "*"
+                  }
+                ]
+              },
+              {
+                "$type": "Group",
+                "elements": [
+                  {
+                    "$type": "Action",
+                    "type": {
+                      "$ref": "#/interfaces@48"
+                    },
+                    "feature": "first",
+                    "operator": "="
+                  },
+                  {
+                    "$type": "Keyword",
+                    "value": "to"
+                  },
+                  {
+                    "$type": "Assignment",
+                    "feature": "last",
+                    "operator": "=",
+                    "terminal": {
+                      "$type": "RuleCall",
+                      "rule": {
+                        "$ref": "#/rules@82"
+                      },
+                      "arguments": []
+                    }
+                  },
+                  {
+                    "$type": "Assignment",
+                    "feature": "word",
+                    "operator": "=",
+                    "terminal": {
+                      "$type": "RuleCall",
+                      "rule": {
+                        "$ref": "#/rules@102"
+                      },
+                      "arguments": []
+                    },
+                    "cardinality": "?"
+                  },
+                  {
+                    "$type": "Group",
+                    "elements": [
+                      {
+                        "$type": "Keyword",
+                        "value": "every"
+                      },
+                      {
+                        "$type": "Assignment",
+                        "feature": "step",
+                        "operator": "=",
+                        "terminal": {
+                          "$type": "RuleCall",
+                          "rule": {
+                            "$ref": "#/rules@82"
+                          },
+                          "arguments": []
+                        }
+                      }
+                    ],
+                    "cardinality": "?"
+                  }
+                ]
+              }
+            ],
+            "cardinality": "?"
+          }
+        ]
+      },
+      "entry": false,
+      "fragment": false,
+      "parameters": []
+    },
+    {
+      "$type": "ParserRule",
+      "name": "StepSum",
+      "returnType": {
+        "$ref": "#/types@5"
+      },
+      "definition": {
+        "$type": "Group",
+        "elements": [
+          {
+            "$type": "RuleCall",
+            "rule": {
+              "$ref": "#/rules@71"
+            },
+            "arguments": []
+          },
+          {
+            "$type": "Group",
+            "elements": [
+              {
+                "$type": "Action",
+                "type": {
+                  "$ref": "#/interfaces@53"
+                },
+                "feature": "left",
+                "operator": "="
+              },
+              {
+                "$type": "Assignment",
+                "feature": "operator",
+                "operator": "=",
+                "terminal": {
+                  "$type": "Alternatives",
+                  "elements": [
+                    {
+                      "$type": "Keyword",
+                      "value": "+"
+                    },
+                    {
+                      "$type": "Keyword",
+                      "value": "-"
+                    },
+                    {
+                      "$type": "Keyword",
+                      "value": "±"
+                    },
+                    {
+                      "$type": "Keyword",
+                      "value": "+/-"
+                    }
+                  ]
+                }
+              },
+              {
+                "$type": "Assignment",
+                "feature": "right",
+                "operator": "=",
+                "terminal": {
+                  "$type": "RuleCall",
+                  "rule": {
+                    "$ref": "#/rules@83"
+                  },
+                  "arguments": []
+                }
+              }
+            ],
+            "cardinality": "*"
+          }
+        ]
+      },
+      "entry": false,
+      "fragment": false,
+      "parameters": []
+    },
+    {
+      "$type": "ParserRule",
+      "name": "StepProduct",
+      "returnType": {
+        "$ref": "#/types@5"
+      },
+      "definition": {
+        "$type": "Group",
+        "elements": [
+          {
+            "$type": "RuleCall",
+            "rule": {
+              "$ref": "#/rules@72"
+            },
+            "arguments": []
+          },
+          {
+            "$type": "Group",
+            "elements": [
+              {
+                "$type": "Action",
+                "type": {
+                  "$ref": "#/interfaces@53"
+                },
+                "feature": "left",
+                "operator": "="
+              },
+              {
+                "$type": "Assignment",
+                "feature": "operator",
+                "operator": "=",
+                "terminal": {
+                  "$type": "Alternatives",
+                  "elements": [
+                    {
+                      "$type": "Keyword",
+                      "value": "*"
+                    },
+                    {
+                      "$type": "Keyword",
+                      "value": "/"
+                    }
+                  ]
+                }
+              },
+              {
+                "$type": "Assignment",
+                "feature": "right",
+                "operator": "=",
+                "terminal": {
+                  "$type": "RuleCall",
+                  "rule": {
+                    "$ref": "#/rules@84"
+                  },
+                  "arguments": []
+                }
+              }
+            ],
+            "cardinality": "*"
+          }
+        ]
+      },
+      "entry": false,
+      "fragment": false,
+      "parameters": []
+    },
+    {
+      "$type": "ParserRule",
+      "name": "StepPrefix",
+      "returnType": {
+        "$ref": "#/types@5"
+      },
+      "definition": {
+        "$type": "Alternatives",
+        "elements": [
+          {
+            "$type": "Group",
+            "elements": [
+              {
+                "$type": "Action",
+                "type": {
+                  "$ref": "#/interfaces@54"
+                }
+              },
+              {
+                "$type": "Assignment",
+                "feature": "operator",
+                "operator": "=",
+                "terminal": {
+                  "$type": "Keyword",
+                  "value": "-"
+                }
+              },
+              {
+                "$type": "Assignment",
+                "feature": "operand",
+                "operator": "=",
+                "terminal": {
+                  "$type": "RuleCall",
+                  "rule": {
+                    "$ref": "#/rules@84"
+                  },
+                  "arguments": []
+                }
+              }
+            ]
+          },
+          {
+            "$type": "RuleCall",
+            "rule": {
+              "$ref": "#/rules@73"
+            },
+            "arguments": []
+          }
+        ]
+      },
+      "entry": false,
+      "fragment": false,
+      "parameters": []
+    },
+    {
+      "$type": "ParserRule",
+      "name": "StepPostfix",
+      "returnType": {
+        "$ref": "#/types@5"
+      },
+      "definition": {
+        "$type": "Group",
+        "elements": [
+          {
+            "$type": "RuleCall",
+            "rule": {
+              "$ref": "#/rules@74"
+            },
+            "arguments": []
+          },
+          {
+            "$type": "Alternatives",
+            "elements": [
+              {
+                "$type": "Group",
+                "elements": [
+                  {
+                    "$type": "Action",
+                    "type": {
+                      "$ref": "#/interfaces@62"
+                    },
+                    "feature": "receiver",
+                    "operator": "="
+                  },
+                  {
+                    "$type": "Keyword",
+                    "value": "."
+                  },
+                  {
+                    "$type": "Assignment",
+                    "feature": "member",
+                    "operator": "=",
+                    "terminal": {
+                      "$type": "CrossReference",
+                      "type": {
+                        "$ref": "#/types@6"
+                      },
+                      "terminal": {
+                        "$type": "RuleCall",
+                        "rule": {
+                          "$ref": "#/rules@105"
+                        },
+                        "arguments": []
+                      },
+                      "deprecatedSyntax": false,
+                      "isMulti": false
+                    }
+                  }
+                ]
+              },
+              {
+                "$type": "Group",
+                "elements": [
+                  {
+                    "$type": "Action",
+                    "type": {
+                      "$ref": "#/interfaces@63"
+                    },
+                    "feature": "receiver",
+                    "operator": "="
+                  },
+                  {
+                    "$type": "Keyword",
+                    "value": "["
+                  },
+                  {
+                    "$type": "Assignment",
+                    "feature": "index",
+                    "operator": "=",
+                    "terminal": {
+                      "$type": "RuleCall",
+                      "rule": {
+                        "$ref": "#/rules@76"
+                      },
+                      "arguments": []
+                    }
+                  },
+                  {
+                    "$type": "Keyword",
+                    "value": "]"
+                  }
+                ]
+              },
+              {
+                "$type": "Group",
+                "elements": [
+                  {
+                    "$type": "Action",
+                    "type": {
+                      "$ref": "#/interfaces@64"
+                    },
+                    "feature": "receiver",
+                    "operator": "="
+                  },
+                  {
+                    "$type": "Keyword",
+                    "value": "("
+                  },
+                  {
+                    "$type": "Group",
+                    "elements": [
+                      {
+                        "$type": "Assignment",
+                        "feature": "arguments",
+                        "operator": "+=",
+                        "terminal": {
+                          "$type": "RuleCall",
+                          "rule": {
+                            "$ref": "#/rules@88"
+                          },
+                          "arguments": []
+                        }
+                      },
+                      {
+                        "$type": "Group",
+                        "elements": [
+                          {
+                            "$type": "Keyword",
+                            "value": ","
+                          },
+                          {
+                            "$type": "Assignment",
+                            "feature": "arguments",
+                            "operator": "+=",
+                            "terminal": {
+                              "$type": "RuleCall",
+                              "rule": {
+                                "$ref": "#/rules@88"
+                              },
+                              "arguments": []
+                            }
+                          }
+                        ],
+                        "cardinality": "*"
+                      }
+                    ],
+                    "cardinality": "?"
+                  },
+                  {
+                    "$type": "Keyword",
+                    "value": ")"
+                  }
+                ]
+              }
+            ],
+            "cardinality": "*"
+          }
+        ]
+      },
+      "entry": false,
+      "fragment": false,
+      "parameters": []
+    },
+    {
+      "$type": "ParserRule",
+      "name": "StepPrimary",
+      "returnType": {
+        "$ref": "#/types@5"
+      },
+      "definition": {
+        "$type": "Alternatives",
+        "elements": [
+          {
+            "$type": "RuleCall",
+            "rule": {
+              "$ref": "#/rules@77"
+            },
+            "arguments": []
+          },
+          {
+            "$type": "RuleCall",
+            "rule": {
+              "$ref": "#/rules@90"
+            },
+            "arguments": []
+          },
+          {
+            "$type": "RuleCall",
+            "rule": {
+              "$ref": "#/rules@91"
+            },
+            "arguments": []
+          },
+          {
+            "$type": "RuleCall",
+            "rule": {
+              "$ref": "#/rules@92"
+            },
+            "arguments": []
+          },
+          {
+            "$type": "RuleCall",
+            "rule": {
+              "$ref": "#/rules@93"
+            },
+            "arguments": []
+          },
+          {
+            "$type": "RuleCall",
+            "rule": {
+              "$ref": "#/rules@94"
+            },
+            "arguments": []
+          },
+          {
+            "$type": "RuleCall",
+            "rule": {
+              "$ref": "#/rules@75"
+            },
+            "arguments": []
+          }
+        ]
+      },
+      "entry": false,
+      "fragment": false,
+      "parameters": []
+    },
+    {
+      "$type": "ParserRule",
+      "name": "PlainReference",
+      "returnType": {
+        "$ref": "#/interfaces@61"
+      },
+      "definition": {
+        "$type": "Assignment",
+        "feature": "target",
+        "operator": "=",
+        "terminal": {
+          "$type": "CrossReference",
+          "type": {
+            "$ref": "#/types@6"
+          },
+          "terminal": {
+            "$type": "RuleCall",
+            "rule": {
+              "$ref": "#/rules@104"
+            },
+            "arguments": []
+          },
+          "deprecatedSyntax": false,
+          "isMulti": false
+        }
+      },
+      "entry": false,
+      "fragment": false,
       "parameters": []
     },
     {
@@ -6992,7 +8511,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
       "definition": {
         "$type": "RuleCall",
         "rule": {
-          "$ref": "#/rules@57"
+          "$ref": "#/rules@78"
         },
         "arguments": []
       },
@@ -7004,7 +8523,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
       "$type": "ParserRule",
       "name": "Conditional",
       "returnType": {
-        "$ref": "#/interfaces@47"
+        "$ref": "#/interfaces@51"
       },
       "definition": {
         "$type": "Group",
@@ -7020,7 +8539,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
             "terminal": {
               "$type": "RuleCall",
               "rule": {
-                "$ref": "#/rules@57"
+                "$ref": "#/rules@78"
               },
               "arguments": []
             }
@@ -7036,7 +8555,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
             "terminal": {
               "$type": "RuleCall",
               "rule": {
-                "$ref": "#/rules@61"
+                "$ref": "#/rules@82"
               },
               "arguments": []
             }
@@ -7052,7 +8571,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
             "terminal": {
               "$type": "RuleCall",
               "rule": {
-                "$ref": "#/rules@61"
+                "$ref": "#/rules@82"
               },
               "arguments": []
             }
@@ -7075,7 +8594,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
           {
             "$type": "RuleCall",
             "rule": {
-              "$ref": "#/rules@58"
+              "$ref": "#/rules@79"
             },
             "arguments": []
           },
@@ -7085,7 +8604,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
               {
                 "$type": "Action",
                 "type": {
-                  "$ref": "#/interfaces@49"
+                  "$ref": "#/interfaces@53"
                 },
                 "feature": "left",
                 "operator": "="
@@ -7106,7 +8625,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
                 "terminal": {
                   "$type": "RuleCall",
                   "rule": {
-                    "$ref": "#/rules@58"
+                    "$ref": "#/rules@79"
                   },
                   "arguments": []
                 }
@@ -7132,7 +8651,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
           {
             "$type": "RuleCall",
             "rule": {
-              "$ref": "#/rules@59"
+              "$ref": "#/rules@80"
             },
             "arguments": []
           },
@@ -7142,7 +8661,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
               {
                 "$type": "Action",
                 "type": {
-                  "$ref": "#/interfaces@49"
+                  "$ref": "#/interfaces@53"
                 },
                 "feature": "left",
                 "operator": "="
@@ -7163,7 +8682,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
                 "terminal": {
                   "$type": "RuleCall",
                   "rule": {
-                    "$ref": "#/rules@59"
+                    "$ref": "#/rules@80"
                   },
                   "arguments": []
                 }
@@ -7189,7 +8708,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
           {
             "$type": "RuleCall",
             "rule": {
-              "$ref": "#/rules@60"
+              "$ref": "#/rules@81"
             },
             "arguments": []
           },
@@ -7199,7 +8718,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
               {
                 "$type": "Action",
                 "type": {
-                  "$ref": "#/interfaces@49"
+                  "$ref": "#/interfaces@53"
                 },
                 "feature": "left",
                 "operator": "="
@@ -7245,7 +8764,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
                 "terminal": {
                   "$type": "RuleCall",
                   "rule": {
-                    "$ref": "#/rules@60"
+                    "$ref": "#/rules@81"
                   },
                   "arguments": []
                 }
@@ -7271,7 +8790,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
           {
             "$type": "RuleCall",
             "rule": {
-              "$ref": "#/rules@61"
+              "$ref": "#/rules@82"
             },
             "arguments": []
           },
@@ -7281,7 +8800,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
               {
                 "$type": "Action",
                 "type": {
-                  "$ref": "#/interfaces@48"
+                  "$ref": "#/interfaces@52"
                 },
                 "feature": "first",
                 "operator": "="
@@ -7297,7 +8816,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
                 "terminal": {
                   "$type": "RuleCall",
                   "rule": {
-                    "$ref": "#/rules@61"
+                    "$ref": "#/rules@82"
                   },
                   "arguments": []
                 }
@@ -7323,7 +8842,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
           {
             "$type": "RuleCall",
             "rule": {
-              "$ref": "#/rules@62"
+              "$ref": "#/rules@83"
             },
             "arguments": []
           },
@@ -7333,7 +8852,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
               {
                 "$type": "Action",
                 "type": {
-                  "$ref": "#/interfaces@49"
+                  "$ref": "#/interfaces@53"
                 },
                 "feature": "left",
                 "operator": "="
@@ -7371,7 +8890,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
                 "terminal": {
                   "$type": "RuleCall",
                   "rule": {
-                    "$ref": "#/rules@62"
+                    "$ref": "#/rules@83"
                   },
                   "arguments": []
                 }
@@ -7397,7 +8916,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
           {
             "$type": "RuleCall",
             "rule": {
-              "$ref": "#/rules@63"
+              "$ref": "#/rules@84"
             },
             "arguments": []
           },
@@ -7407,7 +8926,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
               {
                 "$type": "Action",
                 "type": {
-                  "$ref": "#/interfaces@49"
+                  "$ref": "#/interfaces@53"
                 },
                 "feature": "left",
                 "operator": "="
@@ -7437,7 +8956,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
                 "terminal": {
                   "$type": "RuleCall",
                   "rule": {
-                    "$ref": "#/rules@63"
+                    "$ref": "#/rules@84"
                   },
                   "arguments": []
                 }
@@ -7466,7 +8985,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
               {
                 "$type": "Action",
                 "type": {
-                  "$ref": "#/interfaces@50"
+                  "$ref": "#/interfaces@54"
                 }
               },
               {
@@ -7494,7 +9013,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
                 "terminal": {
                   "$type": "RuleCall",
                   "rule": {
-                    "$ref": "#/rules@63"
+                    "$ref": "#/rules@84"
                   },
                   "arguments": []
                 }
@@ -7504,7 +9023,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
           {
             "$type": "RuleCall",
             "rule": {
-              "$ref": "#/rules@64"
+              "$ref": "#/rules@85"
             },
             "arguments": []
           }
@@ -7526,7 +9045,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
           {
             "$type": "RuleCall",
             "rule": {
-              "$ref": "#/rules@66"
+              "$ref": "#/rules@87"
             },
             "arguments": []
           },
@@ -7536,7 +9055,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
               {
                 "$type": "Action",
                 "type": {
-                  "$ref": "#/interfaces@51"
+                  "$ref": "#/interfaces@55"
                 },
                 "feature": "amount",
                 "operator": "="
@@ -7558,7 +9077,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
                         "terminal": {
                           "$type": "RuleCall",
                           "rule": {
-                            "$ref": "#/rules@97"
+                            "$ref": "#/rules@127"
                           },
                           "arguments": []
                         }
@@ -7570,7 +9089,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
                         "terminal": {
                           "$type": "RuleCall",
                           "rule": {
-                            "$ref": "#/rules@65"
+                            "$ref": "#/rules@86"
                           },
                           "arguments": []
                         },
@@ -7585,7 +9104,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
                     "terminal": {
                       "$type": "RuleCall",
                       "rule": {
-                        "$ref": "#/rules@65"
+                        "$ref": "#/rules@86"
                       },
                       "arguments": []
                     }
@@ -7611,7 +9130,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
           {
             "$type": "RuleCall",
             "rule": {
-              "$ref": "#/rules@82"
+              "$ref": "#/rules@103"
             },
             "arguments": []
           },
@@ -7646,7 +9165,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
           {
             "$type": "RuleCall",
             "rule": {
-              "$ref": "#/rules@68"
+              "$ref": "#/rules@89"
             },
             "arguments": []
           },
@@ -7659,7 +9178,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
                   {
                     "$type": "Action",
                     "type": {
-                      "$ref": "#/interfaces@58"
+                      "$ref": "#/interfaces@62"
                     },
                     "feature": "receiver",
                     "operator": "="
@@ -7680,7 +9199,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
                       "terminal": {
                         "$type": "RuleCall",
                         "rule": {
-                          "$ref": "#/rules@84"
+                          "$ref": "#/rules@105"
                         },
                         "arguments": []
                       },
@@ -7696,7 +9215,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
                   {
                     "$type": "Action",
                     "type": {
-                      "$ref": "#/interfaces@59"
+                      "$ref": "#/interfaces@63"
                     },
                     "feature": "receiver",
                     "operator": "="
@@ -7712,7 +9231,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
                     "terminal": {
                       "$type": "RuleCall",
                       "rule": {
-                        "$ref": "#/rules@55"
+                        "$ref": "#/rules@76"
                       },
                       "arguments": []
                     }
@@ -7729,7 +9248,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
                   {
                     "$type": "Action",
                     "type": {
-                      "$ref": "#/interfaces@60"
+                      "$ref": "#/interfaces@64"
                     },
                     "feature": "receiver",
                     "operator": "="
@@ -7748,7 +9267,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
                         "terminal": {
                           "$type": "RuleCall",
                           "rule": {
-                            "$ref": "#/rules@67"
+                            "$ref": "#/rules@88"
                           },
                           "arguments": []
                         }
@@ -7767,7 +9286,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
                             "terminal": {
                               "$type": "RuleCall",
                               "rule": {
-                                "$ref": "#/rules@67"
+                                "$ref": "#/rules@88"
                               },
                               "arguments": []
                             }
@@ -7797,10 +9316,10 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
       "$type": "ParserRule",
       "name": "Argument",
       "returnType": {
-        "$ref": "#/interfaces@61"
+        "$ref": "#/interfaces@65"
       },
       "definition": {
-        "$type": "Group",
+        "$type": "Alternatives",
         "elements": [
           {
             "$type": "Group",
@@ -7812,7 +9331,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
                 "terminal": {
                   "$type": "RuleCall",
                   "rule": {
-                    "$ref": "#/rules@82"
+                    "$ref": "#/rules@103"
                   },
                   "arguments": []
                 }
@@ -7820,9 +9339,20 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
               {
                 "$type": "Keyword",
                 "value": "="
+              },
+              {
+                "$type": "Assignment",
+                "feature": "value",
+                "operator": "=",
+                "terminal": {
+                  "$type": "RuleCall",
+                  "rule": {
+                    "$ref": "#/rules@76"
+                  },
+                  "arguments": []
+                }
               }
-            ],
-            "cardinality": "?"
+            ]
           },
           {
             "$type": "Assignment",
@@ -7831,7 +9361,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
             "terminal": {
               "$type": "RuleCall",
               "rule": {
-                "$ref": "#/rules@55"
+                "$ref": "#/rules@82"
               },
               "arguments": []
             }
@@ -7854,49 +9384,49 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
           {
             "$type": "RuleCall",
             "rule": {
-              "$ref": "#/rules@56"
+              "$ref": "#/rules@77"
             },
             "arguments": []
           },
           {
             "$type": "RuleCall",
             "rule": {
-              "$ref": "#/rules@69"
+              "$ref": "#/rules@90"
             },
             "arguments": []
           },
           {
             "$type": "RuleCall",
             "rule": {
-              "$ref": "#/rules@70"
+              "$ref": "#/rules@91"
             },
             "arguments": []
           },
           {
             "$type": "RuleCall",
             "rule": {
-              "$ref": "#/rules@71"
+              "$ref": "#/rules@92"
             },
             "arguments": []
           },
           {
             "$type": "RuleCall",
             "rule": {
-              "$ref": "#/rules@72"
+              "$ref": "#/rules@93"
             },
             "arguments": []
           },
           {
             "$type": "RuleCall",
             "rule": {
-              "$ref": "#/rules@73"
+              "$ref": "#/rules@94"
             },
             "arguments": []
           },
           {
             "$type": "RuleCall",
             "rule": {
-              "$ref": "#/rules@74"
+              "$ref": "#/rules@95"
             },
             "arguments": []
           }
@@ -7910,7 +9440,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
       "$type": "ParserRule",
       "name": "Group",
       "returnType": {
-        "$ref": "#/interfaces@52"
+        "$ref": "#/interfaces@56"
       },
       "definition": {
         "$type": "Group",
@@ -7926,7 +9456,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
             "terminal": {
               "$type": "RuleCall",
               "rule": {
-                "$ref": "#/rules@55"
+                "$ref": "#/rules@76"
               },
               "arguments": []
             }
@@ -7945,7 +9475,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
       "$type": "ParserRule",
       "name": "Literal",
       "returnType": {
-        "$ref": "#/interfaces@53"
+        "$ref": "#/interfaces@57"
       },
       "definition": {
         "$type": "Assignment",
@@ -7954,7 +9484,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
         "terminal": {
           "$type": "RuleCall",
           "rule": {
-            "$ref": "#/rules@97"
+            "$ref": "#/rules@127"
           },
           "arguments": []
         }
@@ -7967,7 +9497,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
       "$type": "ParserRule",
       "name": "TradeSize",
       "returnType": {
-        "$ref": "#/interfaces@54"
+        "$ref": "#/interfaces@58"
       },
       "definition": {
         "$type": "Assignment",
@@ -7976,7 +9506,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
         "terminal": {
           "$type": "RuleCall",
           "rule": {
-            "$ref": "#/rules@98"
+            "$ref": "#/rules@128"
           },
           "arguments": []
         }
@@ -7989,7 +9519,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
       "$type": "ParserRule",
       "name": "Text",
       "returnType": {
-        "$ref": "#/interfaces@55"
+        "$ref": "#/interfaces@59"
       },
       "definition": {
         "$type": "Alternatives",
@@ -8001,7 +9531,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
             "terminal": {
               "$type": "RuleCall",
               "rule": {
-                "$ref": "#/rules@99"
+                "$ref": "#/rules@129"
               },
               "arguments": []
             }
@@ -8013,7 +9543,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
             "terminal": {
               "$type": "RuleCall",
               "rule": {
-                "$ref": "#/rules@100"
+                "$ref": "#/rules@130"
               },
               "arguments": []
             }
@@ -8028,7 +9558,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
       "$type": "ParserRule",
       "name": "Truth",
       "returnType": {
-        "$ref": "#/interfaces@56"
+        "$ref": "#/interfaces@60"
       },
       "definition": {
         "$type": "Assignment",
@@ -8064,7 +9594,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
       "$type": "ParserRule",
       "name": "Reference",
       "returnType": {
-        "$ref": "#/interfaces@57"
+        "$ref": "#/interfaces@61"
       },
       "definition": {
         "$type": "Assignment",
@@ -8078,7 +9608,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
           "terminal": {
             "$type": "RuleCall",
             "rule": {
-              "$ref": "#/rules@82"
+              "$ref": "#/rules@103"
             },
             "arguments": []
           },
@@ -8252,14 +9782,14 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
           {
             "$type": "RuleCall",
             "rule": {
-              "$ref": "#/rules@78"
+              "$ref": "#/rules@99"
             },
             "arguments": []
           },
           {
             "$type": "RuleCall",
             "rule": {
-              "$ref": "#/rules@77"
+              "$ref": "#/rules@98"
             },
             "arguments": []
           }
@@ -8314,6 +9844,10 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
           },
           {
             "$type": "Keyword",
+            "value": "dovetail"
+          },
+          {
+            "$type": "Keyword",
             "value": "biscuit"
           },
           {
@@ -8331,6 +9865,26 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
           {
             "$type": "Keyword",
             "value": "nail"
+          },
+          {
+            "$type": "Keyword",
+            "value": "pin"
+          },
+          {
+            "$type": "Keyword",
+            "value": "bolt"
+          },
+          {
+            "$type": "Keyword",
+            "value": "hinge"
+          },
+          {
+            "$type": "Keyword",
+            "value": "runner"
+          },
+          {
+            "$type": "Keyword",
+            "value": "catch"
           },
           {
             "$type": "Keyword",
@@ -8391,6 +9945,10 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
           },
           {
             "$type": "Keyword",
+            "value": "out"
+          },
+          {
+            "$type": "Keyword",
             "value": "apart"
           },
           {
@@ -8403,7 +9961,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
               {
                 "$type": "RuleCall",
                 "rule": {
-                  "$ref": "#/rules@82"
+                  "$ref": "#/rules@103"
                 },
                 "arguments": []
               }
@@ -8425,14 +9983,14 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
           {
             "$type": "RuleCall",
             "rule": {
-              "$ref": "#/rules@83"
+              "$ref": "#/rules@104"
             },
             "arguments": []
           },
           {
             "$type": "RuleCall",
             "rule": {
-              "$ref": "#/rules@87"
+              "$ref": "#/rules@109"
             },
             "arguments": []
           }
@@ -8453,37 +10011,41 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
           {
             "$type": "RuleCall",
             "rule": {
-              "$ref": "#/rules@101"
+              "$ref": "#/rules@131"
             },
             "arguments": []
           },
           {
             "$type": "RuleCall",
             "rule": {
-              "$ref": "#/rules@86"
+              "$ref": "#/rules@108"
             },
             "arguments": []
           },
           {
             "$type": "RuleCall",
             "rule": {
-              "$ref": "#/rules@88"
+              "$ref": "#/rules@110"
             },
             "arguments": []
           },
           {
             "$type": "RuleCall",
             "rule": {
-              "$ref": "#/rules@89"
+              "$ref": "#/rules@111"
             },
             "arguments": []
           },
           {
             "$type": "RuleCall",
             "rule": {
-              "$ref": "#/rules@90"
+              "$ref": "#/rules@112"
             },
             "arguments": []
+          },
+          {
+            "$type": "Keyword",
+            "value": "scribe"
           },
           {
             "$type": "Keyword",
@@ -8514,7 +10076,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
           {
             "$type": "RuleCall",
             "rule": {
-              "$ref": "#/rules@82"
+              "$ref": "#/rules@103"
             },
             "arguments": []
           },
@@ -8546,21 +10108,61 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
           {
             "$type": "RuleCall",
             "rule": {
-              "$ref": "#/rules@101"
+              "$ref": "#/rules@131"
             },
             "arguments": []
           },
           {
             "$type": "RuleCall",
             "rule": {
-              "$ref": "#/rules@89"
+              "$ref": "#/rules@109"
             },
             "arguments": []
           },
           {
             "$type": "RuleCall",
             "rule": {
-              "$ref": "#/rules@90"
+              "$ref": "#/rules@112"
+            },
+            "arguments": []
+          },
+          {
+            "$type": "Keyword",
+            "value": "cut"
+          },
+          {
+            "$type": "Keyword",
+            "value": "scribe"
+          },
+          {
+            "$type": "Keyword",
+            "value": "board"
+          }
+        ]
+      },
+      "entry": false,
+      "fragment": false,
+      "parameters": [],
+      "$comment": "/** What a property may be called: words that begin no other statement of a body. */"
+    },
+    {
+      "$type": "ParserRule",
+      "name": "FirstPropertyName",
+      "dataType": "string",
+      "definition": {
+        "$type": "Alternatives",
+        "elements": [
+          {
+            "$type": "RuleCall",
+            "rule": {
+              "$ref": "#/rules@106"
+            },
+            "arguments": []
+          },
+          {
+            "$type": "RuleCall",
+            "rule": {
+              "$ref": "#/rules@111"
             },
             "arguments": []
           },
@@ -8571,29 +10173,13 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
           {
             "$type": "Keyword",
             "value": "to"
-          },
-          {
-            "$type": "Keyword",
-            "value": "board"
-          },
-          {
-            "$type": "Keyword",
-            "value": "loose"
-          },
-          {
-            "$type": "Keyword",
-            "value": "gap"
-          },
-          {
-            "$type": "Keyword",
-            "value": "nosing"
           }
         ]
       },
       "entry": false,
       "fragment": false,
       "parameters": [],
-      "$comment": "/** What a property may be called: words that begin no other statement of a body. */"
+      "$comment": "/** At the begin of a line also words that inside a line belong to what stands before them. */"
     },
     {
       "$type": "ParserRule",
@@ -8753,6 +10339,10 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
           },
           {
             "$type": "Keyword",
+            "value": "dovetail"
+          },
+          {
+            "$type": "Keyword",
             "value": "biscuit"
           },
           {
@@ -8770,6 +10360,26 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
           {
             "$type": "Keyword",
             "value": "nail"
+          },
+          {
+            "$type": "Keyword",
+            "value": "pin"
+          },
+          {
+            "$type": "Keyword",
+            "value": "bolt"
+          },
+          {
+            "$type": "Keyword",
+            "value": "hinge"
+          },
+          {
+            "$type": "Keyword",
+            "value": "runner"
+          },
+          {
+            "$type": "Keyword",
+            "value": "catch"
           },
           {
             "$type": "Keyword",
@@ -8811,6 +10421,10 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
           {
             "$type": "Keyword",
             "value": "edge"
+          },
+          {
+            "$type": "Keyword",
+            "value": "cut"
           },
           {
             "$type": "Keyword",
@@ -8883,6 +10497,10 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
           },
           {
             "$type": "Keyword",
+            "value": "out"
+          },
+          {
+            "$type": "Keyword",
             "value": "apart"
           },
           {
@@ -8934,7 +10552,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
           {
             "$type": "RuleCall",
             "rule": {
-              "$ref": "#/rules@96"
+              "$ref": "#/rules@118"
             },
             "arguments": []
           },
@@ -8944,7 +10562,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
               {
                 "$type": "RuleCall",
                 "rule": {
-                  "$ref": "#/rules@92"
+                  "$ref": "#/rules@114"
                 },
                 "arguments": []
               },
@@ -8958,7 +10576,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
                   {
                     "$type": "RuleCall",
                     "rule": {
-                      "$ref": "#/rules@92"
+                      "$ref": "#/rules@114"
                     },
                     "arguments": []
                   }
@@ -8983,7 +10601,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
           {
             "$type": "RuleCall",
             "rule": {
-              "$ref": "#/rules@82"
+              "$ref": "#/rules@103"
             },
             "arguments": []
           },
@@ -9107,10 +10725,375 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
     },
     {
       "$type": "TerminalRule",
-      "name": "QUANTITY",
+      "fragment": true,
+      "name": "VULGAR",
       "definition": {
         "$type": "RegexToken",
-        "regex": "/[0-9]+['′](?:[ -]?(?:(?:[0-9]+ ?)?[¼½¾⅓⅔⅛⅜⅝⅞]|[0-9]+[ -][0-9]+\\\\/[0-9]+|[0-9]+\\\\/[0-9]+|[0-9]+\\\\.[0-9]+|[0-9]+)[\\"″])?|[0-9]+ ?ft (?:(?:[0-9]+ ?)?[¼½¾⅓⅔⅛⅜⅝⅞]|[0-9]+[ -][0-9]+\\\\/[0-9]+|[0-9]+\\\\/[0-9]+|[0-9]+\\\\.[0-9]+|[0-9]+) ?in(?![0-9A-Za-z_])|(?:[0-9]+ ?)?[¼½¾⅓⅔⅛⅜⅝⅞](?:[\\"″'′°%]|[ \\\\t]?(?:in|ft|yd|mm|cm|m|lbf|lb|oz|kg|g|kN|N|psi|psf|kPa|MPa|GPa|Pa|deg|rad|bdft|USD|EUR|GBP|CAD|AUD|hours?|minutes?|days?|weeks?)[234²³]?(?:\\\\/(?:in|ft|yd|mm|cm|m|lbf|lb|oz|kg|g|kN|N|psi|psf|kPa|MPa|GPa|Pa|deg|rad|bdft|USD|EUR|GBP|CAD|AUD|hours?|minutes?|days?|weeks?)[234²³]?)*(?![0-9A-Za-z_])|[A-Za-zµ][0-9A-Za-z²³]*)?|[0-9]+[ -][0-9]+\\\\/[0-9]+(?:[\\"″'′°%]|[ \\\\t]?(?:in|ft|yd|mm|cm|m|lbf|lb|oz|kg|g|kN|N|psi|psf|kPa|MPa|GPa|Pa|deg|rad|bdft|USD|EUR|GBP|CAD|AUD|hours?|minutes?|days?|weeks?)[234²³]?(?:\\\\/(?:in|ft|yd|mm|cm|m|lbf|lb|oz|kg|g|kN|N|psi|psf|kPa|MPa|GPa|Pa|deg|rad|bdft|USD|EUR|GBP|CAD|AUD|hours?|minutes?|days?|weeks?)[234²³]?)*(?![0-9A-Za-z_])|[A-Za-zµ][0-9A-Za-z²³]*)?|[0-9]+\\\\/[0-9]+(?:[\\"″'′°%]|[ \\\\t]?(?:in|ft|yd|mm|cm|m|lbf|lb|oz|kg|g|kN|N|psi|psf|kPa|MPa|GPa|Pa|deg|rad|bdft|USD|EUR|GBP|CAD|AUD|hours?|minutes?|days?|weeks?)[234²³]?(?:\\\\/(?:in|ft|yd|mm|cm|m|lbf|lb|oz|kg|g|kN|N|psi|psf|kPa|MPa|GPa|Pa|deg|rad|bdft|USD|EUR|GBP|CAD|AUD|hours?|minutes?|days?|weeks?)[234²³]?)*(?![0-9A-Za-z_])|[A-Za-zµ][0-9A-Za-z²³]*)|(?:[0-9]+\\\\.[0-9]+|[0-9]+)(?:[\\"″'′°%]|[ \\\\t]?(?:in|ft|yd|mm|cm|m|lbf|lb|oz|kg|g|kN|N|psi|psf|kPa|MPa|GPa|Pa|deg|rad|bdft|USD|EUR|GBP|CAD|AUD|hours?|minutes?|days?|weeks?)[234²³]?(?:\\\\/(?:in|ft|yd|mm|cm|m|lbf|lb|oz|kg|g|kN|N|psi|psf|kPa|MPa|GPa|Pa|deg|rad|bdft|USD|EUR|GBP|CAD|AUD|hours?|minutes?|days?|weeks?)[234²³]?)*(?![0-9A-Za-z_])|[A-Za-zµ][0-9A-Za-z²³]*)?/",
+        "regex": "/(?:[0-9]+ ?)?[¼½¾⅓⅔⅛⅜⅝⅞]/",
+        "parenthesized": false
+      },
+      "hidden": false
+    },
+    {
+      "$type": "TerminalRule",
+      "fragment": true,
+      "name": "MIXED",
+      "definition": {
+        "$type": "RegexToken",
+        "regex": "/[0-9]+[ -][0-9]+\\\\/[0-9]+/",
+        "parenthesized": false
+      },
+      "hidden": false
+    },
+    {
+      "$type": "TerminalRule",
+      "fragment": true,
+      "name": "FRACTION",
+      "definition": {
+        "$type": "RegexToken",
+        "regex": "/[0-9]+\\\\/[0-9]+/",
+        "parenthesized": false
+      },
+      "hidden": false
+    },
+    {
+      "$type": "TerminalRule",
+      "fragment": true,
+      "name": "DECIMAL",
+      "definition": {
+        "$type": "RegexToken",
+        "regex": "/[0-9]+\\\\.[0-9]+|[0-9]+/",
+        "parenthesized": false
+      },
+      "hidden": false
+    },
+    {
+      "$type": "TerminalRule",
+      "fragment": true,
+      "name": "AMOUNT",
+      "definition": {
+        "$type": "TerminalAlternatives",
+        "elements": [
+          {
+            "$type": "TerminalAlternatives",
+            "elements": [
+              {
+                "$type": "TerminalAlternatives",
+                "elements": [
+                  {
+                    "$type": "TerminalRuleCall",
+                    "rule": {
+                      "$ref": "#/rules@119"
+                    },
+                    "parenthesized": false
+                  },
+                  {
+                    "$type": "TerminalRuleCall",
+                    "rule": {
+                      "$ref": "#/rules@120"
+                    },
+                    "parenthesized": false
+                  }
+                ],
+                "parenthesized": false
+              },
+              {
+                "$type": "TerminalRuleCall",
+                "rule": {
+                  "$ref": "#/rules@121"
+                },
+                "parenthesized": false
+              }
+            ],
+            "parenthesized": false
+          },
+          {
+            "$type": "TerminalRuleCall",
+            "rule": {
+              "$ref": "#/rules@122"
+            },
+            "parenthesized": false
+          }
+        ],
+        "parenthesized": false
+      },
+      "hidden": false
+    },
+    {
+      "$type": "TerminalRule",
+      "fragment": true,
+      "name": "UNIT_WORD",
+      "definition": {
+        "$type": "RegexToken",
+        "regex": "/(?:in|ft|yd|mm|cm|m|lbf|lb|oz|kg|g|kN|N|psi|psf|kPa|MPa|GPa|Pa|deg|rad|bdft|USD|EUR|GBP|CAD|AUD|hours?|minutes?|days?|weeks?)[234²³]?(?![0-9A-Za-z_])/",
+        "parenthesized": false
+      },
+      "hidden": false
+    },
+    {
+      "$type": "TerminalRule",
+      "fragment": true,
+      "name": "KNOWN_UNIT",
+      "definition": {
+        "$type": "TerminalGroup",
+        "elements": [
+          {
+            "$type": "RegexToken",
+            "regex": "/[ \\\\t]?/",
+            "parenthesized": false
+          },
+          {
+            "$type": "TerminalRuleCall",
+            "rule": {
+              "$ref": "#/rules@124"
+            },
+            "parenthesized": false
+          },
+          {
+            "$type": "TerminalGroup",
+            "elements": [
+              {
+                "$type": "CharacterRange",
+                "left": {
+                  "$type": "Keyword",
+                  "value": "/"
+                },
+                "parenthesized": false
+              },
+              {
+                "$type": "TerminalRuleCall",
+                "rule": {
+                  "$ref": "#/rules@124"
+                },
+                "parenthesized": false
+              }
+            ],
+            "parenthesized": true,
+            "cardinality": "*"
+          }
+        ],
+        "parenthesized": false
+      },
+      "hidden": false
+    },
+    {
+      "$type": "TerminalRule",
+      "fragment": true,
+      "name": "UNIT",
+      "definition": {
+        "$type": "TerminalAlternatives",
+        "elements": [
+          {
+            "$type": "TerminalAlternatives",
+            "elements": [
+              {
+                "$type": "RegexToken",
+                "regex": "/[\\"″'′°%]/",
+                "parenthesized": false
+              },
+              {
+                "$type": "TerminalRuleCall",
+                "rule": {
+                  "$ref": "#/rules@125"
+                },
+                "parenthesized": false
+              }
+            ],
+            "parenthesized": false
+          },
+          {
+            "$type": "RegexToken",
+            "regex": "/[A-Za-zµ][0-9A-Za-z²³]*/",
+            "parenthesized": false
+          }
+        ],
+        "parenthesized": false
+      },
+      "hidden": false
+    },
+    {
+      "$type": "TerminalRule",
+      "name": "QUANTITY",
+      "definition": {
+        "$type": "TerminalAlternatives",
+        "elements": [
+          {
+            "$type": "TerminalAlternatives",
+            "elements": [
+              {
+                "$type": "TerminalAlternatives",
+                "elements": [
+                  {
+                    "$type": "TerminalAlternatives",
+                    "elements": [
+                      {
+                        "$type": "TerminalAlternatives",
+                        "elements": [
+                          {
+                            "$type": "TerminalAlternatives",
+                            "elements": [
+                              {
+                                "$type": "TerminalGroup",
+                                "elements": [
+                                  {
+                                    "$type": "RegexToken",
+                                    "regex": "/[0-9]+['′]/",
+                                    "parenthesized": false
+                                  },
+                                  {
+                                    "$type": "TerminalGroup",
+                                    "elements": [
+                                      {
+                                        "$type": "RegexToken",
+                                        "regex": "/[ -]?/",
+                                        "parenthesized": false
+                                      },
+                                      {
+                                        "$type": "TerminalRuleCall",
+                                        "rule": {
+                                          "$ref": "#/rules@123"
+                                        },
+                                        "parenthesized": false
+                                      },
+                                      {
+                                        "$type": "RegexToken",
+                                        "regex": "/[\\"″]/",
+                                        "parenthesized": false
+                                      }
+                                    ],
+                                    "parenthesized": true,
+                                    "cardinality": "?"
+                                  }
+                                ],
+                                "parenthesized": false
+                              },
+                              {
+                                "$type": "TerminalGroup",
+                                "elements": [
+                                  {
+                                    "$type": "RegexToken",
+                                    "regex": "/[0-9]+ ?ft /",
+                                    "parenthesized": false
+                                  },
+                                  {
+                                    "$type": "TerminalRuleCall",
+                                    "rule": {
+                                      "$ref": "#/rules@123"
+                                    },
+                                    "parenthesized": false
+                                  },
+                                  {
+                                    "$type": "RegexToken",
+                                    "regex": "/ ?in(?![0-9A-Za-z_])/",
+                                    "parenthesized": false
+                                  }
+                                ],
+                                "parenthesized": false
+                              }
+                            ],
+                            "parenthesized": false
+                          },
+                          {
+                            "$type": "RegexToken",
+                            "regex": "/[0-9]+:[0-9]+/",
+                            "parenthesized": false
+                          }
+                        ],
+                        "parenthesized": false
+                      },
+                      {
+                        "$type": "TerminalGroup",
+                        "elements": [
+                          {
+                            "$type": "TerminalRuleCall",
+                            "rule": {
+                              "$ref": "#/rules@119"
+                            },
+                            "parenthesized": false
+                          },
+                          {
+                            "$type": "TerminalRuleCall",
+                            "rule": {
+                              "$ref": "#/rules@126"
+                            },
+                            "parenthesized": false,
+                            "cardinality": "?"
+                          }
+                        ],
+                        "parenthesized": false
+                      }
+                    ],
+                    "parenthesized": false
+                  },
+                  {
+                    "$type": "TerminalGroup",
+                    "elements": [
+                      {
+                        "$type": "TerminalRuleCall",
+                        "rule": {
+                          "$ref": "#/rules@120"
+                        },
+                        "parenthesized": false
+                      },
+                      {
+                        "$type": "TerminalRuleCall",
+                        "rule": {
+                          "$ref": "#/rules@126"
+                        },
+                        "parenthesized": false,
+                        "cardinality": "?"
+                      }
+                    ],
+                    "parenthesized": false
+                  }
+                ],
+                "parenthesized": false
+              },
+              {
+                "$type": "TerminalGroup",
+                "elements": [
+                  {
+                    "$type": "TerminalRuleCall",
+                    "rule": {
+                      "$ref": "#/rules@121"
+                    },
+                    "parenthesized": false
+                  },
+                  {
+                    "$type": "TerminalRuleCall",
+                    "rule": {
+                      "$ref": "#/rules@126"
+                    },
+                    "parenthesized": false
+                  }
+                ],
+                "parenthesized": false
+              }
+            ],
+            "parenthesized": false
+          },
+          {
+            "$type": "TerminalGroup",
+            "elements": [
+              {
+                "$type": "TerminalRuleCall",
+                "rule": {
+                  "$ref": "#/rules@122"
+                },
+                "parenthesized": false
+              },
+              {
+                "$type": "TerminalRuleCall",
+                "rule": {
+                  "$ref": "#/rules@126"
+                },
+                "parenthesized": false,
+                "cardinality": "?"
+              }
+            ],
+            "parenthesized": false
+          }
+        ],
         "parenthesized": false
       },
       "fragment": false,
