@@ -66,6 +66,8 @@ interface Declared {
     readonly nameSpan: Span;
     /** The text of the `///` comment before it. */
     readonly doc?: string;
+    /** Declared `private`: no other file can use it. */
+    readonly private?: true;
 }
 
 /** A material, species, goods, curve, fastener, shop, project, site: what is. */

@@ -7,7 +7,7 @@
  *
  * Axes of a case: x from the outer face of the left side to the right, y from the wall forward, z up from the floor.
  */
-import type { Box } from '../../geometry/index.js';
+import type { Box, Curve, Interval } from '../../geometry/index.js';
 import type { DeviationSource } from '../../quantity/index.js';
 import type { Design, Span } from '../design/design.js';
 import type { Measure } from './measure.js';
@@ -27,6 +27,8 @@ export interface Casework {
     readonly pieces: readonly Piece[];
     readonly openings: ReadonlyMap<Path, Opening>;
     readonly joints: readonly Joint[];
+    /** The curves that parts follow, once for each case that is built with one. */
+    readonly curves: readonly CurveModel[];
     readonly requirements: readonly Requirement[];
     readonly allowances: readonly Allowance[];
     /** Every material, species and other thing that was evaluated, by declaration id. */
@@ -60,6 +62,11 @@ export interface Assembly {
     readonly width: Measure | undefined;
     readonly height: Measure | undefined;
     readonly depth: Measure | undefined;
+    /**
+     * The room as written, in millimetres from the corner of the outermost case, so that boxes of parts compare with it. Where a size is
+     * a curve, it reaches to the curve's greatest value. Undefined where a size is unknown.
+     */
+    readonly room: Box | undefined;
     /** Over all parts, in millimetres; what stands past the room is in it. */
     readonly extent: Box;
     readonly overall: { readonly width: Measure | undefined; readonly height: Measure | undefined; readonly depth: Measure | undefined };
@@ -101,8 +108,10 @@ export interface Part {
     readonly layers: readonly Layer[];
     /** In the order of work. */
     readonly edges: readonly Edge[];
-    /** The curved front line it follows, where it has one. */
-    readonly frontCurve?: string;
+    /** The curved front line it follows, where it has one: the path of a curve model. */
+    readonly frontCurve?: Path;
+    /** The faces that the text places past something: they may stand out of the case. */
+    readonly past: readonly FaceName[];
     readonly joints: readonly number[];
     readonly pieces: readonly string[];
     readonly openings: readonly Path[];
@@ -127,6 +136,8 @@ export interface Layer {
     readonly thickness: Measure | undefined;
     readonly grain: Grain;
     readonly size: Size;
+    /** Where it lies, in millimetres, as for the box of its part; it may stop short of the part's own box. */
+    readonly box: Box | undefined;
     readonly span: Span;
 }
 /** Along the length, along the width, or none (fibreboard, glass). */
@@ -155,6 +166,24 @@ export interface EdgeStep {
     /** The part that a rabbet or groove is for. */
     readonly for?: Path;
     readonly span: Span;
+}
+
+/** A curve of a case as it is built. */
+export interface CurveModel {
+    /** `PotteryCase.Sweep` */
+    readonly path: Path;
+    readonly name: string;
+    readonly assembly: Path;
+    /** The abscissa: height runs along z, width along x; the ordinate is depth. Millimetres from the corner of its case. */
+    readonly over: 'height' | 'width';
+    /** The finished line; undefined where it could not be made, which has been reported. */
+    readonly curve: Curve | undefined;
+    /** From the least to the greatest abscissa at which something asks its depth. */
+    readonly used: Interval | undefined;
+    /** Who follows it. */
+    readonly parts: readonly Path[];
+    readonly span: Span;
+    readonly nameSpan: Span;
 }
 
 /** What is cut from stock. */
@@ -225,6 +254,8 @@ export interface Allowance {
     /** Code or name of the rule. */
     readonly rule: string;
     readonly parts: readonly Path[];
+    /** True where the text names no part: it holds for all of its file. */
+    readonly everywhere: boolean;
     readonly because?: string;
     readonly span: Span;
     readonly ruleSpan: Span;
@@ -261,6 +292,8 @@ export interface Shop {
     readonly bandLong: Measure;
     readonly bandOver: Measure;
     readonly kerf: Measure;
+    /** Taken off each edge of a sheet before anything is cut from it; undefined where the shop does not say. */
+    readonly trim: Measure | undefined;
     readonly thing?: Thing;
 }
 
