@@ -1,8 +1,8 @@
-/** Bundles the command line into one file. `--watch` goes on bundling at each change. */
+/** Bundles the command line into one file. */
 import * as path from 'node:path';
-import { type BuildOptions, build, context } from 'esbuild';
+import { build } from 'esbuild';
 
-const options: BuildOptions = {
+await build({
     absWorkingDir: path.resolve(import.meta.dirname, '..'),
     entryPoints: ['src/main.ts'],
     outfile: 'dist/casewright.mjs',
@@ -16,10 +16,4 @@ const options: BuildOptions = {
         // Some of the bundled packages are CommonJS and ask for Node's own modules with `require`, which an ES module does not have.
         js: "#!/usr/bin/env node\nimport { createRequire } from 'node:module';\nconst require = createRequire(import.meta.url);",
     },
-};
-
-if (process.argv.includes('--watch')) {
-    await (await context({ ...options, logLevel: 'info' })).watch();
-} else {
-    await build(options);
-}
+});
