@@ -4,7 +4,7 @@
  */
 import { rm, writeFile } from 'node:fs/promises';
 import * as path from 'node:path';
-import { type BuildOptions, build, context } from 'esbuild';
+import { type BuildOptions, build, context, type Plugin } from 'esbuild';
 import { thirdPartyNotices } from './third-party-notices.mts';
 
 const extension = path.resolve(import.meta.dirname, '..');
@@ -19,12 +19,18 @@ const shared: BuildOptions = {
     metafile: true,
     logLevel: 'warning',
 };
+/** lodash-es (under the parser) looks whether Node's `util` is there, for speed alone; in the browser the answer is known. */
+const withoutNodeUtil: Plugin = {
+    name: 'without-node-util',
+    setup: ({ onLoad }) => onLoad({ filter: /lodash-es[\\/]_nodeUtil\.js$/ }, () => ({ contents: 'export default undefined;' })),
+};
 const desktop: BuildOptions = { ...shared, platform: 'node', format: 'cjs', target: 'node22' };
 const web: BuildOptions = {
     ...shared,
     platform: 'browser',
     mainFields: ['browser', 'module', 'main'],
     define: { global: 'globalThis' },
+    plugins: [withoutNodeUtil],
 };
 const bundles: readonly BuildOptions[] = [
     { ...desktop, entryPoints: ['src/desktop.ts'], outfile: 'dist/extension/desktop.cjs', external: ['vscode'] },
