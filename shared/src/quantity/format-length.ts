@@ -104,7 +104,7 @@ export function nearestTradeFraction(length: Real, denominator: number): TradeFr
 /** The multiple of a step that is printed for a value: exact, because it is what the reader will take. */
 export function nearestMultiple(value: Real, step: Rational): Rational {
     if (typeof value !== 'number') return value.roundedTo(step);
-    return Rational.of(real.toNumber(real.round(real.divide(value, step)))).times(step);
+    return Rational.of(real.toNumber(real.round(real.multiply(value, Rational.one.dividedBy(step))))).times(step);
 }
 
 /** How a true value differs from the one that is printed for it. */

@@ -46,6 +46,6 @@ function wholeSteps(value: number, decimals: number): bigint {
 /** As many decimals as a style has, or more if a value that is not zero would be printed as 0 with them. */
 export function enoughDecimals(value: Real, decimals: number): number {
     const size = Math.abs(real.toNumber(value));
-    if (size === 0 || size >= 0.5 * 10 ** -decimals) return decimals;
+    if (!(size > 0 && size < 0.5 * 10 ** -decimals)) return decimals;
     return Math.min(mostDecimals, 1 - Math.floor(Math.log10(size)));
 }

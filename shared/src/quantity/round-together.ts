@@ -28,7 +28,15 @@ interface Share {
 export function roundTogether(values: readonly Real[], step: Rational): readonly Rational[] {
     if (step.sign() <= 0) throw new RangeError('sizes are rounded to a step above zero');
     const inSteps = values.map((value) => real.divide(value, step));
-    const shares = inSteps.map(shareOf);
+    const remainderOf = inSteps.every(real.isExact) ? exactRemainder : nearRemainder;
+    const shares = inSteps.map((value, index): Share => {
+        const down = real.floor(value);
+        return {
+            index,
+            steps: typeof down === 'number' ? BigInt(down) : down.numerator,
+            remainder: remainderOf(real.subtract(value, down)),
+        };
+    });
     const total = real.round(inSteps.reduce(real.add, Rational.zero));
     const wanted = typeof total === 'number' ? BigInt(total) : total.numerator;
     const missing = Number(wanted - shares.reduce((sum, share) => sum + share.steps, 0n));
@@ -36,12 +44,13 @@ export function roundTogether(values: readonly Real[], step: Rational): readonly
     return shares.map(({ index, steps }) => Rational.of(raised.has(index) ? steps + 1n : steps).times(step));
 }
 
-function shareOf(value: Real, index: number): Share {
-    const down = real.floor(value);
-    const steps = typeof down === 'number' ? BigInt(down) : down.numerator;
-    const rest = real.subtract(value, down);
-    const remainder = typeof rest === 'number' ? Rational.of(Math.round(rest / equalRemainders.toNumber())).times(equalRemainders) : rest;
-    return { index, steps, remainder };
+function exactRemainder(rest: Real): Rational {
+    return typeof rest === 'number' ? nearRemainder(rest) : rest;
+}
+
+/** Once one value of a row is approximate, all its remainders are compared only so closely. */
+function nearRemainder(rest: Real): Rational {
+    return Rational.of(Math.round(real.toNumber(rest) / equalRemainders.toNumber())).times(equalRemainders);
 }
 
 /** Which shares get one step more: the `missing` largest remainders. */
