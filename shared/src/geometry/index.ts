@@ -1,7 +1,10 @@
+export * from './arc-run.js';
 export * from './box.js';
 export { type ArcCurve, arcCurve, arcCurveOfRadius, arcCurveThrough } from './curves/arc.js';
+export { type ArcReduction, reduceToArcs } from './curves/arc-reduction.js';
 export { type BowCurve, type BowStrip, bowCurve } from './curves/bow.js';
 export { type CircularSegment, circularSegment } from './curves/circular-segment.js';
+export type { Joint } from './curves/composite.js';
 export type {
     Curve,
     CurveKind,
@@ -13,6 +16,11 @@ export type {
     LeastRadius,
 } from './curves/curve.js';
 export { type BowShape, bowShapeOfEndAngle, bowShapeOfRise } from './curves/elastica.js';
+export { type FairCurve, fairThrough } from './curves/fair.js';
+export { type CurvatureLaw, type Fairness, fairnessOf } from './curves/fairness.js';
+export { isJoined, type JoinedCurve, joined } from './curves/joined.js';
 export { lineCurve } from './curves/line.js';
+export { type ParallelCurve, parallelCurve } from './curves/parallel.js';
+export * from './outline.js';
 export * from './tolerance.js';
 export * from './vector.js';

@@ -1,3 +1,5 @@
+import { tolerance } from './tolerance.js';
+
 /** A point or a displacement in a plane, in millimetres. */
 export interface Point {
     readonly x: number;
@@ -64,6 +66,12 @@ export function turnBetween(a: Point, b: Point): number {
     return Math.atan2(cross(a, b), dot(a, b));
 }
 
-export function isFinitePoint(a: Point): boolean {
-    return Number.isFinite(a.x) && Number.isFinite(a.y);
+/** Whether both coordinates are numbers that the geometry can work with. */
+export function isMeasurable(a: Point): boolean {
+    return isMeasurableLength(a.x) && isMeasurableLength(a.y);
+}
+
+/** Whether a length is a number no greater than the geometry can work with; NaN and the infinities are not. */
+export function isMeasurableLength(length: number): boolean {
+    return Math.abs(length) <= tolerance.greatestLength;
 }

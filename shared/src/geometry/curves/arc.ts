@@ -1,5 +1,5 @@
 import { tolerance } from '../tolerance.js';
-import { isFinitePoint, type Point, subtract, turnBetween } from '../vector.js';
+import { isMeasurable, isMeasurableLength, type Point, subtract, turnBetween } from '../vector.js';
 import { type Chord, chordBetween, greatestEndAngle } from './chord.js';
 import { type Curve, type CurveOutcome, made, refused } from './curve.js';
 import { CurveByDistance } from './curve-by-distance.js';
@@ -20,6 +20,7 @@ export interface ArcCurve extends Curve {
 class CircularArc extends CurveByDistance implements ArcCurve {
     readonly kind = 'arc';
     readonly breaks: readonly number[] = [];
+    readonly curvaturePeaks: readonly number[] = [];
     readonly start: Point;
     readonly end: Point;
     readonly length: number;
@@ -76,10 +77,6 @@ class CircularArc extends CurveByDistance implements ArcCurve {
         return [];
     }
 
-    protected curvaturePeaks(): readonly number[] {
-        return [];
-    }
-
     /** From sin(angle) - sin(start angle) = curvature (x - start x), and the same for the cosines and y. */
     protected override valueInside(x: number): number {
         const along = x - this.start.x;
@@ -110,8 +107,8 @@ export function arcCurve(p: Point, q: Point, rise: number): CurveOutcome<ArcCurv
     if (!found.ok) {
         return found;
     }
-    if (!Number.isFinite(rise)) {
-        return refused({ reason: 'not-finite' });
+    if (!isMeasurableLength(rise)) {
+        return refused({ reason: 'out-of-range' });
     }
     const greatest = (found.chord.length / 2) * Math.tan(greatestEndAngle(found.chord) / 2);
     if (Math.abs(rise) > greatest + tolerance.geometry) {
@@ -129,8 +126,8 @@ export function arcCurveOfRadius(p: Point, q: Point, radius: number): CurveOutco
     if (!found.ok) {
         return found;
     }
-    if (!Number.isFinite(radius)) {
-        return refused({ reason: 'not-finite' });
+    if (!isMeasurableLength(radius)) {
+        return refused({ reason: 'out-of-range' });
     }
     const least = found.chord.length / 2 / Math.sin(greatestEndAngle(found.chord));
     if (Math.abs(radius) < least - tolerance.geometry) {
@@ -145,8 +142,8 @@ export function arcCurveOfRadius(p: Point, q: Point, radius: number): CurveOutco
  * Points in one line give an arc without curvature.
  */
 export function arcCurveThrough(a: Point, b: Point, c: Point): CurveOutcome<ArcCurve> {
-    if (!isFinitePoint(a) || !isFinitePoint(b) || !isFinitePoint(c)) {
-        return refused({ reason: 'not-finite' });
+    if (!isMeasurable(a) || !isMeasurable(b) || !isMeasurable(c)) {
+        return refused({ reason: 'out-of-range' });
     }
     const [first, middle, last] = [a, b, c].sort((p, q) => p.x - q.x) as [Point, Point, Point];
     for (const [p, q] of [

@@ -1,5 +1,5 @@
 import { tolerance } from '../tolerance.js';
-import { between, type Point } from '../vector.js';
+import { between, isMeasurableLength, type Point } from '../vector.js';
 import { type Chord, chordBetween, greatestEndAngle } from './chord.js';
 import { type Curve, type CurveOutcome, made, refused } from './curve.js';
 import { CurveByDistance } from './curve-by-distance.js';
@@ -45,6 +45,7 @@ const guessCells = 16;
 class ElasticaBow extends CurveByDistance implements BowCurve {
     readonly kind = 'bow';
     readonly breaks: readonly number[] = [];
+    readonly curvaturePeaks: readonly number[];
     readonly start: Point;
     readonly end: Point;
     readonly length: number;
@@ -71,6 +72,7 @@ class ElasticaBow extends CurveByDistance implements BowCurve {
         this.start = chord.from;
         this.end = chord.to;
         this.length = chord.length / shape.chord;
+        this.curvaturePeaks = [this.length / 2];
         this.side = rise < 0 ? -1 : 1;
         this.middle = between(chord.from, chord.to, 0.5);
         this.tilt = chord.tilt;
@@ -120,10 +122,6 @@ class ElasticaBow extends CurveByDistance implements BowCurve {
 
     protected inflectionDistances(): readonly number[] {
         return [];
-    }
-
-    protected curvaturePeaks(): readonly number[] {
-        return [this.length / 2];
     }
 
     protected override distanceInside(x: number): number {
@@ -196,8 +194,8 @@ export function bowCurve(p: Point, q: Point, rise: number): CurveOutcome<BowCurv
     if (!found.ok) {
         return found;
     }
-    if (!Number.isFinite(rise)) {
-        return refused({ reason: 'not-finite' });
+    if (!isMeasurableLength(rise)) {
+        return refused({ reason: 'out-of-range' });
     }
     const { chord } = found;
     const steepest = bowShapeOfEndAngle(greatestEndAngle(chord));

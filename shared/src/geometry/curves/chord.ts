@@ -1,5 +1,5 @@
 import { tolerance } from '../tolerance.js';
-import { angleOf, distance, isFinitePoint, type Point, subtract } from '../vector.js';
+import { angleOf, distance, isMeasurable, type Point, subtract } from '../vector.js';
 import type { CurveRefusal } from './curve.js';
 
 /** The straight line between the ends of a curve, in order of the abscissa. */
@@ -16,8 +16,8 @@ export type ChordOutcome = { readonly ok: true; readonly chord: Chord } | { read
 
 /** The chord between two points in either order, or why it spans nothing. */
 export function chordBetween(p: Point, q: Point): ChordOutcome {
-    if (!isFinitePoint(p) || !isFinitePoint(q)) {
-        return { ok: false, refusal: { reason: 'not-finite' } };
+    if (!isMeasurable(p) || !isMeasurable(q)) {
+        return { ok: false, refusal: { reason: 'out-of-range' } };
     }
     const length = distance(p, q);
     if (length <= tolerance.geometry) {

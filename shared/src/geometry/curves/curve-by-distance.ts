@@ -6,7 +6,7 @@ import type { Curve, CurveKind, CurvePlace, CurveValue, Interval, LeastRadius } 
 /**
  * What every curve does alike once point, angle and curvature are known by distance along it.
  *
- * A kind of curve gives those, the distances at which it inflects and the distances at which its curvature may be greatest;
+ * A kind of curve gives those, and the distances at which it breaks, inflects and may bend most;
  * between neighbouring inflections and breaks its angle only rises or only falls, on which the searches here rely.
  */
 export abstract class CurveByDistance implements Curve {
@@ -15,14 +15,13 @@ export abstract class CurveByDistance implements Curve {
     abstract readonly start: Point;
     abstract readonly end: Point;
     abstract readonly breaks: readonly number[];
+    abstract readonly curvaturePeaks: readonly number[];
 
     abstract pointAt(distance: number): Point;
     abstract angleAt(distance: number): number;
     abstract curvatureAt(distance: number): number;
     abstract curvatureRateAt(distance: number): number;
     protected abstract inflectionDistances(): readonly number[];
-    /** Distances strictly between the ends at which the curvature may reach an extreme. */
-    protected abstract curvaturePeaks(): readonly number[];
 
     get span(): Interval {
         return { from: this.start.x, to: this.end.x };
@@ -78,7 +77,7 @@ export abstract class CurveByDistance implements Curve {
     leastRadius(): LeastRadius {
         let at = 0;
         let greatest = 0;
-        for (const distance of [0, ...this.breaks, ...this.curvaturePeaks(), this.length]) {
+        for (const distance of [0, ...this.breaks, ...this.curvaturePeaks, this.length]) {
             const curvature = Math.abs(this.curvatureAt(distance));
             if (curvature > greatest) {
                 at = distance;
@@ -93,7 +92,7 @@ export abstract class CurveByDistance implements Curve {
     }
 
     sample(within: number): readonly Point[] {
-        const stations = [...new Set([0, ...this.breaks, ...this.curvaturePeaks(), ...this.inflectionDistances(), this.length])];
+        const stations = [...new Set([0, ...this.breaks, ...this.curvaturePeaks, ...this.inflectionDistances(), this.length])];
         stations.sort((a, b) => a - b);
         const points: Point[] = [this.pointAt(0)];
         for (let index = 0; index + 1 < stations.length; index++) {
@@ -104,12 +103,19 @@ export abstract class CurveByDistance implements Curve {
 
     /** Distance to the place over an abscissa inside the span. */
     protected distanceInside(x: number): number {
+        return this.distanceBetween(x, 0, this.length);
+    }
+
+    /** Distance to the place over an abscissa that lies between the places at two distances. */
+    protected distanceBetween(x: number, from: number, to: number): number {
+        const first = this.pointAt(from).x;
+        const last = this.pointAt(to).x;
         return risingRoot(
             (distance) => this.pointAt(distance).x - x,
             (distance) => Math.cos(this.angleAt(distance)),
-            0,
-            this.length,
-            ((x - this.start.x) / (this.end.x - this.start.x)) * this.length,
+            from,
+            to,
+            from + ((x - first) / (last - first)) * (to - from),
         );
     }
 
@@ -138,12 +144,13 @@ export abstract class CurveByDistance implements Curve {
     /** Distance between two neighbouring stations at which the curve runs level, if it does. */
     private levelBetween(from: number, to: number): number | undefined {
         const middle = (from + to) / 2;
+        const last = justInside(to, from);
         const rising = this.curvatureAt(middle) > 0 ? 1 : -1;
         const angle = (distance: number) => rising * this.angleAt(distance);
-        if (!(angle(from) < 0 && angle(to) > 0)) {
+        if (!(angle(from) < 0 && angle(last) > 0)) {
             return undefined;
         }
-        return risingRoot(angle, (distance) => rising * this.curvatureAt(distance), from, to, middle);
+        return risingRoot(angle, (distance) => rising * this.curvatureAt(distance), from, last, middle);
     }
 
     private noteCrossings(from: number, to: number, value: number, note: (x: number) => void): void {
@@ -172,12 +179,16 @@ export abstract class CurveByDistance implements Curve {
 
     /** Adds points after `from` up to `to`; the curvature only rises or only falls in the stretch, so it is greatest at an end. */
     private sampleStretch(from: number, to: number, within: number, points: Point[]): void {
-        const inset = (to - from) * tolerance.angle;
-        const greatest = Math.max(Math.abs(this.curvatureAt(from + inset)), Math.abs(this.curvatureAt(to - inset)));
+        const greatest = Math.max(Math.abs(this.curvatureAt(from)), Math.abs(this.curvatureAt(justInside(to, from))));
         const step = Math.sqrt((8 * within) / greatest);
         const count = Math.max(1, Math.ceil((to - from) / step));
         for (let index = 1; index <= count; index++) {
             points.push(this.pointAt(index === count ? to : from + ((to - from) * index) / count));
         }
     }
+}
+
+/** A distance on the near side of a break, where the law of the curve is still that of the stretch from `from`. */
+export function justInside(to: number, from: number): number {
+    return to - (to - from) * tolerance.relative;
 }

@@ -41,6 +41,8 @@ export interface Curve {
     readonly end: Point;
     /** Distances, between the ends, at which the law of the curve changes: joints of pieces, given points of a batten. */
     readonly breaks: readonly number[];
+    /** Distances, between the ends and apart from the breaks, at which the curvature may be greatest or least. */
+    readonly curvaturePeaks: readonly number[];
 
     pointAt(distance: number): Point;
     /** Direction of travel from the x axis, in [-pi/2, pi/2]. */
@@ -67,7 +69,8 @@ export interface Curve {
 
 /** Why no such curve exists, with the numbers that a message needs. */
 export type CurveRefusal =
-    | { readonly reason: 'not-finite' }
+    /** An argument is no number, or greater than the geometry can work with. */
+    | { readonly reason: 'out-of-range' }
     | { readonly reason: 'zero-chord'; readonly at: Point }
     /** The ends are over one abscissa, so the curve spans nothing. */
     | { readonly reason: 'upright-chord'; readonly at: Point }
@@ -78,13 +81,16 @@ export type CurveRefusal =
     /** The curve would go back over the abscissa at this point. */
     | { readonly reason: 'folds-back'; readonly at: Point }
     | { readonly reason: 'too-few-points'; readonly found: number; readonly needed: number }
+    | { readonly reason: 'no-pieces' }
     /** Points must go forward along the abscissa; this one does not. */
     | { readonly reason: 'points-out-of-order'; readonly index: number; readonly at: Point }
     /** The search for a fair line through these points did not settle. */
     | { readonly reason: 'no-fair-line' }
-    /** Piece `index` does not begin where the piece before it ends. */
+    /** Piece `index`, as given, does not begin where the one before it along the abscissa ends. */
     | { readonly reason: 'pieces-apart'; readonly index: number; readonly gap: number; readonly at: Point }
-    /** The curve bends tighter than the offset at this point: the parallel would cusp. */
+    /** Nothing of the parallel lies over the span of its base. */
+    | { readonly reason: 'offset-leaves-span' }
+    /** The curve bends tighter here than the offset is wide, so the parallel would cusp; radius 0 where it is a corner that leaves no room. */
     | { readonly reason: 'cusp'; readonly distance: number; readonly radius: number; readonly at: Point };
 
 export type CurveOutcome<Found extends Curve = Curve> =

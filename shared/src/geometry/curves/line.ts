@@ -3,9 +3,11 @@ import { chordBetween } from './chord.js';
 import { type CurveOutcome, made } from './curve.js';
 import { CurveByDistance } from './curve-by-distance.js';
 
-class LineCurve extends CurveByDistance {
+/** A straight piece, from the end of lesser abscissa; `lineCurve` makes it of any two points. */
+export class LineCurve extends CurveByDistance {
     readonly kind = 'line';
     readonly breaks: readonly number[] = [];
+    readonly curvaturePeaks: readonly number[] = [];
     readonly length: number;
     private readonly angle: number;
 
@@ -35,10 +37,6 @@ class LineCurve extends CurveByDistance {
     }
 
     protected inflectionDistances(): readonly number[] {
-        return [];
-    }
-
-    protected curvaturePeaks(): readonly number[] {
         return [];
     }
 
