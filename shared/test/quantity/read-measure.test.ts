@@ -281,7 +281,7 @@ describe('refusals', () => {
                     expect(end).toBeLessThanOrEqual(text.length);
                 }
             }),
-            { numRuns: 5000 },
+            { numRuns: 1500 },
         );
     });
 });
