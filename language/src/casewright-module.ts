@@ -13,6 +13,7 @@ import { CasewrightGeneratedModule, CasewrightGeneratedSharedModule } from './ge
 import { CasewrightLexer } from './parser/casewright-lexer.js';
 import { createCasewrightParser } from './parser/casewright-parser.js';
 import { CasewrightSyntaxMessages } from './parser/syntax-messages.js';
+import { CasewrightWordValues } from './parser/word-values.js';
 
 /** Services of our own, grouped by concern. */
 export type CasewrightAddedServices = Record<never, never>;
@@ -24,6 +25,7 @@ export const CasewrightModule: Module<CasewrightServices, PartialLangiumCoreServ
         Lexer: (services) => new CasewrightLexer(services),
         LangiumParser: createCasewrightParser,
         ParserErrorMessageProvider: () => new CasewrightSyntaxMessages(),
+        ValueConverter: () => new CasewrightWordValues(),
     },
 };
 

@@ -9077,7 +9077,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
                         "terminal": {
                           "$type": "RuleCall",
                           "rule": {
-                            "$ref": "#/rules@127"
+                            "$ref": "#/rules@128"
                           },
                           "arguments": []
                         }
@@ -9484,7 +9484,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
         "terminal": {
           "$type": "RuleCall",
           "rule": {
-            "$ref": "#/rules@127"
+            "$ref": "#/rules@128"
           },
           "arguments": []
         }
@@ -9506,7 +9506,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
         "terminal": {
           "$type": "RuleCall",
           "rule": {
-            "$ref": "#/rules@128"
+            "$ref": "#/rules@118"
           },
           "arguments": []
         }
@@ -10552,7 +10552,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
           {
             "$type": "RuleCall",
             "rule": {
-              "$ref": "#/rules@118"
+              "$ref": "#/rules@119"
             },
             "arguments": []
           },
@@ -10714,6 +10714,18 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
     },
     {
       "$type": "TerminalRule",
+      "name": "TRADE_SIZE",
+      "definition": {
+        "$type": "RegexToken",
+        "regex": "/#[0-9A-Za-z]+|[0-9]+:[0-9]+/",
+        "parenthesized": false
+      },
+      "fragment": false,
+      "hidden": false,
+      "$comment": "/** Sizes of the trade that are no measures: \`#8\`, and the slope of a dovetail, \`1:7\`. */"
+    },
+    {
+      "$type": "TerminalRule",
       "name": "RULE_CODE",
       "definition": {
         "$type": "RegexToken",
@@ -10783,14 +10795,14 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
                   {
                     "$type": "TerminalRuleCall",
                     "rule": {
-                      "$ref": "#/rules@119"
+                      "$ref": "#/rules@120"
                     },
                     "parenthesized": false
                   },
                   {
                     "$type": "TerminalRuleCall",
                     "rule": {
-                      "$ref": "#/rules@120"
+                      "$ref": "#/rules@121"
                     },
                     "parenthesized": false
                   }
@@ -10800,7 +10812,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
               {
                 "$type": "TerminalRuleCall",
                 "rule": {
-                  "$ref": "#/rules@121"
+                  "$ref": "#/rules@122"
                 },
                 "parenthesized": false
               }
@@ -10810,7 +10822,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
           {
             "$type": "TerminalRuleCall",
             "rule": {
-              "$ref": "#/rules@122"
+              "$ref": "#/rules@123"
             },
             "parenthesized": false
           }
@@ -10845,7 +10857,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
           {
             "$type": "TerminalRuleCall",
             "rule": {
-              "$ref": "#/rules@124"
+              "$ref": "#/rules@125"
             },
             "parenthesized": false
           },
@@ -10863,7 +10875,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
               {
                 "$type": "TerminalRuleCall",
                 "rule": {
-                  "$ref": "#/rules@124"
+                  "$ref": "#/rules@125"
                 },
                 "parenthesized": false
               }
@@ -10894,7 +10906,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
               {
                 "$type": "TerminalRuleCall",
                 "rule": {
-                  "$ref": "#/rules@125"
+                  "$ref": "#/rules@126"
                 },
                 "parenthesized": false
               }
@@ -10930,41 +10942,11 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
                         "$type": "TerminalAlternatives",
                         "elements": [
                           {
-                            "$type": "TerminalAlternatives",
+                            "$type": "TerminalGroup",
                             "elements": [
                               {
-                                "$type": "TerminalGroup",
-                                "elements": [
-                                  {
-                                    "$type": "RegexToken",
-                                    "regex": "/[0-9]+['′]/",
-                                    "parenthesized": false
-                                  },
-                                  {
-                                    "$type": "TerminalGroup",
-                                    "elements": [
-                                      {
-                                        "$type": "RegexToken",
-                                        "regex": "/[ -]?/",
-                                        "parenthesized": false
-                                      },
-                                      {
-                                        "$type": "TerminalRuleCall",
-                                        "rule": {
-                                          "$ref": "#/rules@123"
-                                        },
-                                        "parenthesized": false
-                                      },
-                                      {
-                                        "$type": "RegexToken",
-                                        "regex": "/[\\"″]/",
-                                        "parenthesized": false
-                                      }
-                                    ],
-                                    "parenthesized": true,
-                                    "cardinality": "?"
-                                  }
-                                ],
+                                "$type": "RegexToken",
+                                "regex": "/[0-9]+['′]/",
                                 "parenthesized": false
                               },
                               {
@@ -10972,30 +10954,49 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
                                 "elements": [
                                   {
                                     "$type": "RegexToken",
-                                    "regex": "/[0-9]+ ?ft /",
+                                    "regex": "/[ -]?/",
                                     "parenthesized": false
                                   },
                                   {
                                     "$type": "TerminalRuleCall",
                                     "rule": {
-                                      "$ref": "#/rules@123"
+                                      "$ref": "#/rules@124"
                                     },
                                     "parenthesized": false
                                   },
                                   {
                                     "$type": "RegexToken",
-                                    "regex": "/ ?in(?![0-9A-Za-z_])/",
+                                    "regex": "/[\\"″]/",
                                     "parenthesized": false
                                   }
                                 ],
-                                "parenthesized": false
+                                "parenthesized": true,
+                                "cardinality": "?"
                               }
                             ],
                             "parenthesized": false
                           },
                           {
-                            "$type": "RegexToken",
-                            "regex": "/[0-9]+:[0-9]+/",
+                            "$type": "TerminalGroup",
+                            "elements": [
+                              {
+                                "$type": "RegexToken",
+                                "regex": "/[0-9]+ ?ft /",
+                                "parenthesized": false
+                              },
+                              {
+                                "$type": "TerminalRuleCall",
+                                "rule": {
+                                  "$ref": "#/rules@124"
+                                },
+                                "parenthesized": false
+                              },
+                              {
+                                "$type": "RegexToken",
+                                "regex": "/ ?in(?![0-9A-Za-z_])/",
+                                "parenthesized": false
+                              }
+                            ],
                             "parenthesized": false
                           }
                         ],
@@ -11007,14 +11008,14 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
                           {
                             "$type": "TerminalRuleCall",
                             "rule": {
-                              "$ref": "#/rules@119"
+                              "$ref": "#/rules@120"
                             },
                             "parenthesized": false
                           },
                           {
                             "$type": "TerminalRuleCall",
                             "rule": {
-                              "$ref": "#/rules@126"
+                              "$ref": "#/rules@127"
                             },
                             "parenthesized": false,
                             "cardinality": "?"
@@ -11031,14 +11032,14 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
                       {
                         "$type": "TerminalRuleCall",
                         "rule": {
-                          "$ref": "#/rules@120"
+                          "$ref": "#/rules@121"
                         },
                         "parenthesized": false
                       },
                       {
                         "$type": "TerminalRuleCall",
                         "rule": {
-                          "$ref": "#/rules@126"
+                          "$ref": "#/rules@127"
                         },
                         "parenthesized": false,
                         "cardinality": "?"
@@ -11055,14 +11056,14 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
                   {
                     "$type": "TerminalRuleCall",
                     "rule": {
-                      "$ref": "#/rules@121"
+                      "$ref": "#/rules@122"
                     },
                     "parenthesized": false
                   },
                   {
                     "$type": "TerminalRuleCall",
                     "rule": {
-                      "$ref": "#/rules@126"
+                      "$ref": "#/rules@127"
                     },
                     "parenthesized": false
                   }
@@ -11078,14 +11079,14 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
               {
                 "$type": "TerminalRuleCall",
                 "rule": {
-                  "$ref": "#/rules@122"
+                  "$ref": "#/rules@123"
                 },
                 "parenthesized": false
               },
               {
                 "$type": "TerminalRuleCall",
                 "rule": {
-                  "$ref": "#/rules@126"
+                  "$ref": "#/rules@127"
                 },
                 "parenthesized": false,
                 "cardinality": "?"
@@ -11094,17 +11095,6 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
             "parenthesized": false
           }
         ],
-        "parenthesized": false
-      },
-      "fragment": false,
-      "hidden": false
-    },
-    {
-      "$type": "TerminalRule",
-      "name": "TRADE_SIZE",
-      "definition": {
-        "$type": "RegexToken",
-        "regex": "/#[0-9A-Za-z]+/",
         "parenthesized": false
       },
       "fragment": false,
