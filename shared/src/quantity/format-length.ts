@@ -21,24 +21,18 @@ export interface InchFractionStyle {
     readonly mark?: UnitMark;
 }
 
-/** Decimal inches. */
-export interface InchDecimalStyle {
-    readonly system: 'inch';
+/** Decimal inches, or millimetres. */
+export interface DecimalStyle<System extends 'inch' | 'mm' = 'inch' | 'mm'> {
+    readonly system: System;
     readonly decimals: number;
+    /** Kept if not said. */
     readonly zeros?: NumberStyle['zeros'];
     readonly mark?: UnitMark;
 }
 
-/** Millimetres. */
-export interface MillimetreStyle {
-    readonly system: 'mm';
-    readonly decimals: number;
-    readonly zeros?: NumberStyle['zeros'];
-    readonly mark?: UnitMark;
-}
-
-export type InchStyle = InchFractionStyle | InchDecimalStyle;
-export type LengthStyle = InchStyle | MillimetreStyle;
+export type InchStyle = InchFractionStyle | DecimalStyle<'inch'>;
+export type MillimetreStyle = DecimalStyle<'mm'>;
+export type LengthStyle = InchFractionStyle | DecimalStyle;
 
 /** The trade's words for a true size a little over (`full`) or a little under (`shy`) the one printed. */
 export type Off = 'full' | 'shy';
@@ -51,8 +45,8 @@ export interface PrintedMeasure {
     readonly off: Off | undefined;
 }
 
-/** An approximate length nearer than this to the printed one, in mm, is not called full or shy: it is only noise of the arithmetic. */
-const displayTolerance = 1e-6;
+/** An approximate length nearer than this to the printed one, in mm, is not called full or shy: the difference is rounding in the arithmetic. */
+const noise = 1e-6;
 
 const inch = Rational.of(127, 5);
 
@@ -111,7 +105,7 @@ export function nearestMultiple(value: Real, step: Rational): Rational {
 export function deviationFrom(
     value: Real,
     printed: Rational,
-    tolerance: Real = displayTolerance,
+    tolerance: Real = noise,
 ): { readonly exact: boolean; readonly off: Off | undefined } {
     if (typeof value !== 'number') {
         const order = value.absolute().compare(printed.absolute());

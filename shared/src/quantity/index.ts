@@ -12,8 +12,8 @@ export {
     multiplyDimensions,
 } from './dimension.js';
 export {
+    type DecimalStyle,
     formatLength,
-    type InchDecimalStyle,
     type InchFractionStyle,
     type InchStyle,
     type LengthStyle,

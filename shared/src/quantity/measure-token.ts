@@ -1,6 +1,6 @@
 /**
- * The text of a number token, with its unit if it has one. The grammar's terminal is this pattern, so that what the lexer cuts out
- * and what `readMeasure` understands cannot differ.
+ * The text of a number token, with its unit if it has one, built from the table of units. The grammar's terminal must cut out the
+ * same texts; the language holds its own against this pattern in a test.
  *
  * A fraction with a unit and no spaces is one number, a mixed number may have a tight hyphen, feet and inches go together; without
  * a unit `3/4` is a division and not a number. Letters that touch a number are taken in even if they are no unit, for one clear
