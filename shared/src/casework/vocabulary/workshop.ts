@@ -1,0 +1,79 @@
+/** Properties of the workshop and what is around a design: the shop, the project, the site, the way in, what is bought. */
+import { choice, dimensions, either, listOf, type Properties, price, property, shape, sizes } from './row.js';
+
+export const routeProperties: Properties = {
+    doorway: property(sizes(2), 'The smallest door on the way, width by height.', 'doorway 32in x 80in', { repeats: true }),
+    ceiling: property(shape.length, 'The lowest ceiling on the way.', 'ceiling 8ft'),
+    stair: property(shape.length, 'The narrowest stair on the way.', 'stair 34in'),
+};
+
+export const projectProperties: Properties = {
+    client: property(shape.text, 'Who it is for.', 'client "Kiln Lane Pottery"'),
+    revision: property(shape.text, 'Which state of the design this is.', 'revision "B"'),
+    units: property(choice('in', 'mm'), 'How sizes are printed.', 'units mm'),
+    route: property({ is: 'block', properties: routeProperties }, 'The way into the house.', 'route { doorway 32in x 80in   ceiling 8ft }'),
+    match: property({ is: 'list', of: shape.nothing }, 'Parts whose figure runs on.', 'match Near, Far from one sheet', {
+        clauses: ['from'],
+        repeats: true,
+        built: false,
+    }),
+};
+
+export const siteProperties: Properties = {
+    wall: property(shape.nothing, 'Which walls there are, and how far apart.', 'wall back', { repeats: true, built: false }),
+    floor: property(shape.lengthWithTolerance, 'How far the floor is off level.', 'floor 0mm ± 8mm', { built: false }),
+    ceiling: property(shape.lengthWithTolerance, 'Height of the ceiling.', 'ceiling 2630mm ± 10mm', { built: false }),
+    moisture: property(
+        { is: 'interval', dimension: 'none' },
+        'Moisture of wood there, from the driest month to the wettest.',
+        'moisture 7% to 11%',
+        { built: false },
+    ),
+};
+
+const bits: Properties = {
+    flush: property(listOf(shape.length), 'Flush-trim bits, by diameter.', 'flush 1/2in'),
+    straight: property(listOf(shape.length), 'Straight bits, by diameter.', 'straight 1/4in, 1/2in'),
+    rabbet: property(listOf(shape.length), 'Rabbet bits, by depth of cut.', 'rabbet 3/8in'),
+    roundover: property(listOf(shape.length), 'Roundover bits, by radius.', 'roundover 1/8in, 1/4in'),
+    chamfer: property(listOf(shape.length), 'Chamfer bits, by depth of cut.', 'chamfer 1/2in'),
+};
+
+const clamp: Properties = {
+    count: property(shape.count, 'How many the shop has.', 'count 24'),
+    reach: property(shape.length, 'How far it opens.', 'reach 50in'),
+};
+
+export const shopProperties: Properties = {
+    kerf: property(shape.length, 'Width of the saw cut.', 'kerf 1/8in'),
+    trim: property(
+        either(shape.length, dimensions('each')),
+        'Taken off each edge of a sheet before anything is cut from it.',
+        'trim 1/4in each edge',
+    ),
+    oversize: property(
+        shape.length,
+        'Added all round a laminated blank, and along an edge that is routed to a template.',
+        'oversize 1/4in',
+    ),
+    bandLong: property(shape.length, 'What a band or nosing is left long at each end.', 'bandLong 1/2in'),
+    bandOver: property(shape.length, 'What a band stands over each face before it is trimmed.', 'bandOver 1/16in'),
+    rip: property(shape.length, 'Widest cut of the table saw.', 'rip 52in'),
+    planer: property(shape.length, 'Widest board the planer takes.', 'planer 20in'),
+    bits: property({ is: 'block', properties: bits }, 'Router bits.', 'bits { flush 1/2in   roundover 1/8in, 1/4in }'),
+    clamp: property({ is: 'newName', properties: clamp }, 'Clamps of one sort.', 'clamp Bar { count 16   reach 50in }', { repeats: true }),
+    lift: property(shape.mass, 'What one person lifts.', 'lift 50lb'),
+    labor: property(price('hour'), 'What an hour costs.', 'labor 65 USD per hour'),
+};
+
+export const boughtProperties: Properties = {
+    needs: property(shape.nothing, 'What it wants of the parts it is fixed to.', 'needs door 3/4in', { built: false }),
+    carries: property(either(price('pair'), shape.mass), 'What it carries.', 'carries 75lb per pair'),
+    hole: property(either(dimensions('wide', 'deep'), shape.length), 'The hole it goes in.', 'hole 5mm wide 10mm deep'),
+    mortise: property(dimensions('long', 'wide', 'deep'), 'The mortise it lies in.', 'mortise 2 1/2in long 3/4in wide 3/32in deep'),
+    lengths: property(
+        either(listOf(shape.length), { is: 'interval', dimension: 'length' }),
+        'Lengths it comes in.',
+        'lengths 12in to 24in every 2in',
+    ),
+};
