@@ -25,6 +25,6 @@ export async function bundleSuite(): Promise<void> {
 export async function createWorkspace(): Promise<string> {
     const workspace = await mkdtemp(path.join(tmpdir(), 'casewright-workspace-'));
     await cp(path.join(ROOT, 'examples'), workspace, { recursive: true });
-    await writeFile(path.join(workspace, 'trial.case'), 'case Trial {\n    shelf Floor\n    shelf Tier above Flor\n}\n');
+    await writeFile(path.join(workspace, 'trial.case'), 'case Trial {\n    width = 40in\n    height 30in\n}\n');
     return workspace;
 }

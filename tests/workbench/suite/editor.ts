@@ -21,7 +21,7 @@ suite('Casewright in the editor', () => {
             return diagnostics.length > 0 && diagnostics;
         });
         assert(found.length === 1, `one diagnostic, but got ${found.length}`);
-        assert(document.getText(found[0]?.range) === 'Flor', document.getText(found[0]?.range));
+        assert(document.getText(found[0]?.range) === '=', document.getText(found[0]?.range));
     });
 });
 
