@@ -1,1 +1,16 @@
-export {};
+/** Documents that a shop uses, before any file format. Knows casework and its findings; no formats, no disk. */
+export { type DocumentKind, documentKinds, type FormatName } from './document-kinds.js';
+export type { DocumentOptions, Locate, SourcePlace } from './document-options.js';
+export { type FindingRecord, findingRecord } from './finding-record.js';
+export {
+    type Amount,
+    type Cell,
+    type Column,
+    type Fact,
+    type Group,
+    isEmptyColumn,
+    type Row,
+    type Sheet,
+    sizeDirections,
+} from './sheet.js';
+export type { JsonObject, JsonValue, ShopDocument } from './shop-document.js';

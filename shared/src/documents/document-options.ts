@@ -1,0 +1,23 @@
+import type { Span } from '../casework/index.js';
+import type { Finding } from '../rules/index.js';
+
+/** What a document is made with besides the casework. */
+export interface DocumentOptions {
+    /** The system sizes are printed in; that of the project where it is not given. */
+    readonly units?: 'in' | 'mm';
+    /** Where a span is in the text. Casework knows offsets only. */
+    readonly locate: Locate;
+    /** What the rules found in the casework, to be passed on. */
+    readonly findings: readonly Finding[];
+    /** The citation of a rule, by its code. */
+    readonly sourceOf: (code: string) => string | undefined;
+}
+
+/** The file, line and column (both from 1) at which a span starts. */
+export type Locate = (span: Span) => SourcePlace;
+
+export interface SourcePlace {
+    readonly file: string;
+    readonly line: number;
+    readonly column: number;
+}

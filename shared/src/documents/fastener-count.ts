@@ -1,0 +1,82 @@
+/** How many screws, biscuits and dowels the joints of all that is built take. */
+import type { Casework, Joint, JointStep } from '../casework/index.js';
+import { type Box, tolerance } from '../geometry/index.js';
+import { real } from '../quantity/index.js';
+import { inWords, type PrintStyle } from './print-style.js';
+
+/** Steps of a joint that use up something bought, each with what the shop calls it. */
+const boughtBySteps: Readonly<Record<string, string>> = {
+    screw: 'screw',
+    pocket: 'pocket screw',
+    biscuit: 'biscuit',
+    dowel: 'dowel',
+    bolt: 'bolt',
+    pin: 'pin',
+    nail: 'nail',
+    rest: 'support',
+};
+
+export interface FastenerTotal {
+    /** `screw #8 x 1 1/4in` */
+    readonly name: string;
+    /** Over all builds; undefined as soon as one joint does not say enough. */
+    readonly count: number | undefined;
+    /** Names of the joints that take it, in the order of use. */
+    readonly joints: readonly string[];
+}
+
+/** What all joints take, in the order of first use. */
+export function countFasteners(casework: Casework, print: PrintStyle): readonly FastenerTotal[] {
+    const totals = new Map<string, { count: number | undefined; readonly joints: Set<string> }>();
+    for (const joint of casework.joints) {
+        for (const step of joint.steps) {
+            const word = boughtBySteps[step.does];
+            if (word === undefined) continue;
+            const sizes = [step.size, step.amount && inWords(step.amount, print)].filter((size) => size !== undefined);
+            const name = [word, sizes.join(' x ')].filter((text) => text !== '').join(' ');
+            const known = totals.get(name) ?? { count: 0, joints: new Set<string>() };
+            const count = countInJoint(step, joint, casework);
+            known.count = known.count === undefined || count === undefined ? undefined : known.count + count * builds(joint, casework);
+            known.joints.add(joint.recipe);
+            totals.set(name, known);
+        }
+    }
+    return [...totals].map(([name, { count, joints }]) => ({ name, count, joints: [...joints] }));
+}
+
+/** The names of the joints that are glued, in the order of use. */
+export function gluedJoints(casework: Casework): readonly string[] {
+    const glued = casework.joints.filter((joint) => joint.steps.some((step) => step.does === 'glue'));
+    return [...new Set(glued.map((joint) => joint.recipe))];
+}
+
+/** How often a joint is made: once for each of its parts, of which there may be more on one side (three boxes on one plinth). */
+function builds(joint: Joint, casework: Casework): number {
+    return Math.max(casework.parts.get(joint.enters)?.quantity ?? 0, casework.parts.get(joint.receives)?.quantity ?? 0);
+}
+
+function countInJoint(step: JointStep, joint: Joint, casework: Casework): number | undefined {
+    if (step.count !== undefined) return step.count;
+    const enters = casework.parts.get(joint.enters);
+    const receives = casework.parts.get(joint.receives);
+    if (!step.spacing || !enters || !receives) return undefined;
+    const length = contactLength(enters.box, receives.box);
+    const spacing = real.toNumber(step.spacing.quantity.value);
+    if (length === undefined || spacing <= 0) return undefined;
+    return countBySpacing(length, spacing, step.inset && real.toNumber(step.inset.quantity.value));
+}
+
+/**
+ * How many fasteners stand along a joint, in mm: no two farther apart than the spacing, the first and the last at the inset, or half a
+ * space from the ends where none is stated; never fewer than two, because one lets the part turn. Common practice, no source.
+ */
+export function countBySpacing(length: number, spacing: number, inset: number | undefined): number {
+    const spaces = inset === undefined ? length / spacing - 1 : (length - 2 * inset) / spacing;
+    return Math.max(2, Math.ceil(spaces - tolerance.fit / spacing) + 1);
+}
+
+/** The longest way along which two boxes touch or overlap, in mm; undefined where they stand apart. */
+function contactLength(a: Box, b: Box): number | undefined {
+    const shared = (['x', 'y', 'z'] as const).map((axis) => Math.min(a.most[axis], b.most[axis]) - Math.max(a.least[axis], b.least[axis]));
+    return Math.min(...shared) < -tolerance.fit ? undefined : Math.max(...shared);
+}

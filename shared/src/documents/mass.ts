@@ -1,0 +1,66 @@
+/** Masses of pieces and parts, from the density of their materials. What cannot be known is undefined, never zero. */
+import type { Casework, Part, Piece, Thing } from '../casework/index.js';
+import { integral } from '../geometry/index.js';
+import { dimension, type Quantity, quantity, Rational } from '../quantity/index.js';
+import { total, volumeOf } from './size-arithmetic.js';
+import { isSolidWood, measureProperty, thingProperty } from './thing-values.js';
+
+/**
+ * The density of a material: its own, or for solid wood that of its species. The species of a panel is only that of its faces.
+ */
+export function densityOf(casework: Casework, material: Thing | undefined): Quantity | undefined {
+    const own = measureProperty(material, 'density', dimension.density);
+    if (own || !material || !isSolidWood(material)) return own?.quantity;
+    return measureProperty(thingProperty(casework, material, 'species'), 'density', dimension.density)?.quantity;
+}
+
+/**
+ * The mass of one delivered part: density times volume of the pieces it is made of, its bands and nosings among them. What rabbets,
+ * grooves, rounds and joints take out is still in it. Unknown as soon as the density or a size of one of its pieces is.
+ */
+export function massOfPart(casework: Casework, part: Part): Quantity | undefined {
+    const share = shareUnderCurve(casework, part);
+    if (share === undefined || part.quantity === 0) return undefined;
+    const pieces = casework.pieces.filter((piece) => piece.part === part.path);
+    return total(
+        pieces.map((piece) => {
+            const each = massOfBlock(casework, piece);
+            const count = Rational.of(piece.quantity, part.quantity);
+            return each && quantity.scale(quantity.scale(each, count), isStrip(piece) ? Rational.one : share);
+        }),
+    );
+}
+
+/** The mass of the block that the sizes of a piece span. Bands and nosings are pieces of their own, so the others count without them. */
+function massOfBlock(casework: Casework, piece: Piece): Quantity | undefined {
+    const density = densityOf(casework, piece.material === undefined ? undefined : casework.things.get(piece.material));
+    const volume = volumeOf(isStrip(piece) ? piece.finished : piece.core);
+    return density && volume && quantity.multiply(volume, density);
+}
+
+function isStrip(piece: Piece): boolean {
+    return piece.role === 'band' || piece.role === 'nosing';
+}
+
+/** Enough for a curve with a bend or two: the integral is good to far less than any board's density. */
+const panels = 8;
+
+/**
+ * How much of the block that its sizes span a part under a curved front is: its mean depth over its greatest. One for a part that
+ * follows no curve, or lies across it; undefined where the curve could not be made.
+ */
+function shareUnderCurve(casework: Casework, part: Part): Rational | number | undefined {
+    if (part.frontCurve === undefined) return Rational.one;
+    const model = casework.curves.find(({ path }) => path === part.frontCurve);
+    const room = casework.assemblies.find(({ path }) => path === model?.assembly)?.room;
+    if (!model?.curve || !room) return undefined;
+    const axis = model.over === 'height' ? 'z' : 'x';
+    if (part.directions.thickness === axis) return Rational.one;
+    const { curve } = model;
+    const { least, most } = part.box;
+    const [from, to] = [least[axis] - room.least[axis], most[axis] - room.least[axis]];
+    const back = least.y - room.least.y;
+    const greatest = most.y - least.y;
+    if (to <= from || greatest <= 0) return undefined;
+    return integral((at) => curve.valueAt(at).value - back, from, to, panels) / (to - from) / greatest;
+}

@@ -1,0 +1,120 @@
+/**
+ * The model: the whole evaluated casework for programs, as the published schema says (`schema/model.schema.json`).
+ *
+ * Lengths are millimetres, masses kilograms, densities kilograms per cubic metre, angles degrees, line and column from 1. `null` stands
+ * for what is not known or not there, never 0. Names change only with `schemaVersion`.
+ */
+import type { Assembly, Casework, Opening, Part, Piece, Size } from '../casework/index.js';
+import type { DocumentOptions, Locate, SourcePlace } from './document-options.js';
+import { findingRecord } from './finding-record.js';
+import { massOfPart } from './mass.js';
+import { materialNamer, modelMaterials } from './model-materials.js';
+import { kilograms, millimetres } from './model-values.js';
+import { edgesOf, featuresOf, jointsOf } from './model-work.js';
+import type { JsonObject } from './shop-document.js';
+
+/** The version of the schema that the model keeps to. */
+const schemaVersion = 1;
+
+/** What one model is made with. */
+interface Context {
+    readonly casework: Casework;
+    readonly locate: Locate;
+    readonly materialName: (id: string) => string;
+}
+
+/** The model of all that is built, with the findings that were passed in. */
+export function modelDocument(casework: Casework, options: DocumentOptions): JsonObject {
+    const context: Context = {
+        casework,
+        locate: options.locate,
+        materialName: materialNamer(casework),
+    };
+    const parts = [...casework.parts.values()];
+    return {
+        schemaVersion,
+        units: { length: 'mm', mass: 'kg', density: 'kg/m3', angle: 'deg' },
+        project: projectOf(casework),
+        cases: casework.assemblies.map((assembly) => caseOf(assembly, context)),
+        openings: [...casework.openings.values()].map((opening) => openingOf(opening, context)),
+        parts: parts.map((part) => partOf(part, context)),
+        pieces: casework.pieces.map((piece) => pieceOf(piece, context)),
+        materials: modelMaterials(casework, options.locate),
+        findings: options.findings.map((finding) => ({ ...findingRecord(finding, options.locate, options.sourceOf) })),
+        notes: [massNote],
+    };
+}
+
+const massNote =
+    'The mass of a part is density times volume of its pieces, before rabbets, grooves, rounds and joints are cut; under a curve its mean ' +
+    'depth counts. It is null where the density of a material or a size is not known.';
+
+function projectOf({ project }: Casework): JsonObject | null {
+    if (!project) return null;
+    const { title, client, revision, units, notes } = project;
+    return { title, client: client ?? null, revision: revision ?? null, units, notes: [...notes] };
+}
+
+function caseOf(assembly: Assembly, { locate }: Context): JsonObject {
+    return {
+        id: assembly.path,
+        name: assembly.name,
+        kind: assembly.kind,
+        quantity: assembly.count,
+        mirrored: assembly.mirrored,
+        inside: assembly.inside ?? null,
+        ...widthHeightDepth(assembly),
+        overall: widthHeightDepth(assembly.overall),
+        source: sourceAt(locate(assembly.span)),
+    };
+}
+
+function openingOf(opening: Opening, { locate }: Context): JsonObject {
+    return { id: opening.path, name: opening.name, ...widthHeightDepth(opening), source: sourceAt(locate(opening.span)) };
+}
+
+function partOf(part: Part, { casework, locate, materialName }: Context): JsonObject {
+    return {
+        id: part.path,
+        name: part.name,
+        case: part.assembly,
+        kind: part.kind,
+        quantity: part.quantity,
+        hand: part.hand ?? null,
+        finished: sizeOf(part.sizes.finished),
+        core: sizeOf(part.sizes.core),
+        rough: sizeOf(part.sizes.rough),
+        edges: edgesOf(part, materialName),
+        features: featuresOf(part),
+        joints: jointsOf(part, casework),
+        pieces: [...part.pieces],
+        mass: kilograms(massOfPart(casework, part)),
+        source: sourceAt(locate(part.nameSpan)),
+    };
+}
+
+function pieceOf(piece: Piece, { materialName }: Context): JsonObject {
+    return {
+        id: piece.id,
+        part: piece.part,
+        name: piece.name,
+        role: piece.role,
+        material: piece.material === undefined ? null : materialName(piece.material),
+        quantity: piece.quantity,
+        cut: sizeOf(piece.rough),
+        grain: piece.grain,
+        hand: piece.hand ?? null,
+    };
+}
+
+function sizeOf({ length, width, thickness }: Size): JsonObject {
+    return { length: millimetres(length), width: millimetres(width), thickness: millimetres(thickness) };
+}
+
+function widthHeightDepth({ width, height, depth }: Pick<Opening, 'width' | 'height' | 'depth'>): JsonObject {
+    return { width: millimetres(width), height: millimetres(height), depth: millimetres(depth) };
+}
+
+function sourceAt({ file, line, column }: SourcePlace): JsonObject {
+    return { file, line, column };
+}

@@ -1,0 +1,84 @@
+/** How one document prints its quantities: in which system, how finely, with or without the unit. */
+import type { Casework, Measure, Size } from '../casework/index.js';
+import {
+    dimension,
+    formatLength,
+    formatNumber,
+    formatQuantity,
+    type LengthStyle,
+    type Quantity,
+    quantity,
+    readUnit,
+    sayMeasure,
+    type Unit,
+    usualStyle,
+} from '../quantity/index.js';
+import type { DocumentOptions } from './document-options.js';
+import type { Amount, Cell } from './sheet.js';
+
+/** The finest fraction of an inch that a shop document prints. Common practice, no source. */
+const finestFraction = 32;
+
+/** The words for a size that is printed but not exact, for the head of a sheet. */
+const fullAndShy = '`full` is a little over what is printed, `shy` a little under';
+
+export interface PrintStyle {
+    readonly system: 'inch' | 'mm';
+    /** The unit of the sizes: `in` or `mm`. */
+    readonly sizeUnit: Unit;
+    /** The unit of what is bought by length, by area and by volume. */
+    readonly runUnit: Unit;
+    readonly areaUnit: Unit;
+    readonly volumeUnit: Unit;
+    /** How sizes are printed, in a sentence without a stop. */
+    readonly explanation: string;
+}
+
+/** The style that a document's options ask for, or that of the project, or inches. */
+export function printStyle(casework: Casework, options: Pick<DocumentOptions, 'units'>): PrintStyle {
+    const units = options.units ?? casework.project?.units ?? 'in';
+    return units === 'in'
+        ? style('inch', ['in', 'ft', 'ft2', 'bdft'], `inches, to the nearest 1/${finestFraction}; ${fullAndShy}`)
+        : style('mm', ['mm', 'm', 'm2', 'm3'], `millimetres, to one decimal; ${fullAndShy}`);
+}
+
+function style(system: 'inch' | 'mm', symbols: readonly [string, string, string, string], explanation: string): PrintStyle {
+    const [sizeUnit, runUnit, areaUnit, volumeUnit] = symbols.map(unitOf);
+    return { system, sizeUnit: sizeUnit!, runUnit: runUnit!, areaUnit: areaUnit!, volumeUnit: volumeUnit!, explanation };
+}
+
+function unitOf(symbol: string): Unit {
+    const unit = readUnit(symbol);
+    if (!unit) throw new RangeError(`the table of units has no \`${symbol}\``);
+    return unit;
+}
+
+function lengthStyle({ system }: PrintStyle, mark: 'letters' | 'none'): LengthStyle {
+    return system === 'inch' ? { system, denominator: finestFraction, mark } : { system, decimals: 1, zeros: 'dropped', mark };
+}
+
+/** A size for a column whose heading has the unit. */
+export function sizeAmount(measure: Measure, print: PrintStyle): Amount {
+    return { quantity: measure.quantity, printed: formatLength(measure.quantity, lengthStyle(print, 'none')) };
+}
+
+/** A part's or a piece's size as a cell; what is not known of it stays unknown. */
+export function sizeCell(size: Size, print: PrintStyle): Cell {
+    const amount = (measure: Measure | undefined) => measure && sizeAmount(measure, print);
+    return { is: 'size', length: amount(size.length), width: amount(size.width), thickness: amount(size.thickness) };
+}
+
+/** A total in the unit of its column, with fixed decimals; totals are said to be rounded by their sheet, not one by one. */
+export function totalCell(total: Quantity | undefined, unit: Unit, decimals: number): Cell {
+    if (!total) return { is: 'unknown' };
+    const text = formatNumber(quantity.valueIn(total, unit), { decimals, zeros: 'kept' });
+    return { is: 'amount', amount: { quantity: total, printed: { text, exact: false, off: undefined } } };
+}
+
+/** A quantity within a sentence, with its unit: `1/8in`, `7/32in full`, `2.4mm`. Lengths go by the document's system. */
+export function inWords(measure: Measure | undefined, print: PrintStyle): string {
+    if (!measure) return '?';
+    const of = measure.quantity;
+    if (of.dimension === dimension.length) return sayMeasure(formatLength(of, lengthStyle(print, 'letters')));
+    return formatQuantity(of, usualStyle(print.system, finestFraction)).text;
+}
