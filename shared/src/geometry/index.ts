@@ -22,5 +22,6 @@ export { isJoined, type JoinedCurve, joined } from './curves/joined.js';
 export { lineCurve } from './curves/line.js';
 export { type ParallelCurve, parallelCurve } from './curves/parallel.js';
 export * from './outline.js';
+export { integral } from './quadrature.js';
 export * from './tolerance.js';
 export * from './vector.js';
