@@ -9,14 +9,9 @@ export interface ArcRun {
     readonly bulge: number;
 }
 
-/** The straight run between two points. */
-export function straightRun(from: Point, to: Point): ArcRun {
-    return { from, to, bulge: 0 };
-}
-
 /** The straight runs of a polyline. */
 export function polylineRuns(points: readonly Point[]): readonly ArcRun[] {
-    return points.slice(1).map((to, index) => straightRun(points[index] as Point, to));
+    return points.slice(1).map((to, index) => ({ from: points[index] as Point, to, bulge: 0 }));
 }
 
 /** The same run the other way. */
@@ -29,6 +24,7 @@ export function reversedRuns(runs: readonly ArcRun[]): readonly ArcRun[] {
     return runs.toReversed().map(reversedRun);
 }
 
+/** Length along a run. */
 export function runLength(run: ArcRun): number {
     const chord = distance(run.from, run.to);
     return run.bulge === 0 ? chord : circularSegment(chord, (Math.abs(run.bulge) * chord) / 2).length;
@@ -87,6 +83,15 @@ export function distanceToRun(place: Point, run: ArcRun): number {
     return Math.abs((2 * f) / (1 + Math.sqrt(Math.max(1 - 2 * curvature * f, 0))));
 }
 
+/**
+ * On which side of the chord of a run a point lies: positive on the left, negative on the right, never 0 for a run with length.
+ * A point on the chord counts as moved a little towards greater x, on a level chord towards greater y.
+ */
+export function sideOfChord(place: Point, run: ArcRun): number {
+    const chord = subtract(run.to, run.from);
+    return cross(chord, subtract(place, run.from)) || -chord.y || chord.x;
+}
+
 /** Whether a point lies between a run and its chord. */
 export function isInRunSegment(place: Point, run: ArcRun): boolean {
     if (run.bulge === 0) {
@@ -95,9 +100,9 @@ export function isInRunSegment(place: Point, run: ArcRun): boolean {
     const chord = subtract(run.to, run.from);
     const offset = subtract(place, run.from);
     const sense = Math.sign(run.bulge);
-    // On the run's side of the chord, and within its circle: f is positive there (see `distanceToRun`).
+    // Within the circle of the run f has the sign of its curvature (see `distanceToRun`).
     const halfTurn = 2 * Math.atan(run.bulge);
     const curvature = (2 * Math.sin(halfTurn)) / magnitude(chord);
     const f = cross(direction(angleOf(chord) - halfTurn), offset) - (curvature * dot(offset, offset)) / 2;
-    return sense * cross(chord, offset) < 0 && sense * f > 0;
+    return sense * sideOfChord(place, run) < 0 && sense * f > 0;
 }

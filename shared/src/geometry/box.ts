@@ -23,7 +23,7 @@ export function boxSize(box: Box): SpacePoint {
     return { x: box.most.x - box.least.x, y: box.most.y - box.least.y, z: box.most.z - box.least.z };
 }
 
-/** In cubic millimetres. */
+/** Volume of a box, in cubic millimetres. */
 export function boxVolume(box: Box): number {
     const size = boxSize(box);
     return size.x * size.y * size.z;
@@ -73,10 +73,12 @@ export function boxContains(outer: Box, inner: Box, within: number = tolerance.f
     return axes.every((axis) => inner.least[axis] >= outer.least[axis] - within && inner.most[axis] <= outer.most[axis] + within);
 }
 
+/** Whether a point is inside a box or outside it by no more than the tolerance along each axis. */
 export function boxContainsPoint(box: Box, place: SpacePoint, within: number = tolerance.fit): boolean {
     return boxContains(box, { least: place, most: place }, within);
 }
 
+/** The box displaced. */
 export function moveBox(box: Box, by: SpacePoint): Box {
     return {
         least: { x: box.least.x + by.x, y: box.least.y + by.y, z: box.least.z + by.z },

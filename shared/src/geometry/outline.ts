@@ -7,6 +7,7 @@ import {
     runExtremes,
     runLength,
     runSegmentArea,
+    sideOfChord,
 } from './arc-run.js';
 import { tolerance } from './tolerance.js';
 import { add, cross, distance, type Point } from './vector.js';
@@ -90,6 +91,7 @@ export function outlineArea(outline: Outline): number {
     return area;
 }
 
+/** Length all round. */
 export function outlinePerimeter(outline: Outline): number {
     return outline.runs.reduce((sum, run) => sum + runLength(run), 0);
 }
@@ -104,6 +106,7 @@ export function edgeRuns(outline: Outline, edge: string): readonly OutlineRun[] 
     return outline.runs.filter((run) => run.edge === edge);
 }
 
+/** The least rectangle square to the axes around an outline, round pieces included. */
 export function outlineExtent(outline: Outline): Extent {
     const points = outline.runs.flatMap(runExtremes);
     const along = points.map(({ x }) => x);
@@ -124,10 +127,12 @@ export function outlineContains(outline: Outline, place: Point): boolean {
 }
 
 /** Whether the chord of a run crosses the ray from a place towards greater x. */
-function crossesRay({ from, to }: ArcRun, place: Point): boolean {
-    return from.y > place.y !== to.y > place.y && place.x < from.x + ((place.y - from.y) / (to.y - from.y)) * (to.x - from.x);
+function crossesRay(run: ArcRun, place: Point): boolean {
+    const rises = run.to.y > place.y;
+    return run.from.y > place.y !== rises && rises === sideOfChord(place, run) > 0;
 }
 
+/** The outline displaced. */
 export function moveOutline(outline: Outline, by: Point): Outline {
     return { runs: outline.runs.map((run) => ({ ...run, from: add(run.from, by), to: add(run.to, by) })) };
 }

@@ -27,8 +27,9 @@ export function risingRoot(value: (t: number) => number, slope: (t: number) => n
         } else {
             below = t;
         }
-        let next = t - found / slope(t);
-        if (!(next >= below && next <= above) || Math.abs(next - t) > lastStep / 2) {
+        const change = slope(t);
+        let next = t - found / change;
+        if (!Number.isFinite(change) || !(next >= below && next <= above) || Math.abs(next - t) > lastStep / 2) {
             next = (below + above) / 2;
         }
         lastStep = Math.abs(next - t);

@@ -13,22 +13,27 @@ export interface SpacePoint {
     readonly z: number;
 }
 
+/** The point with the given coordinates. */
 export function point(x: number, y: number): Point {
     return { x, y };
 }
 
+/** The sum of two displacements, or a point displaced. */
 export function add(a: Point, b: Point): Point {
     return { x: a.x + b.x, y: a.y + b.y };
 }
 
+/** The displacement from `b` to `a`. */
 export function subtract(a: Point, b: Point): Point {
     return { x: a.x - b.x, y: a.y - b.y };
 }
 
+/** A displacement so many times as long; a negative factor turns it round. */
 export function scale(a: Point, factor: number): Point {
     return { x: a.x * factor, y: a.y * factor };
 }
 
+/** The scalar product: the product of the lengths and the cosine of the angle between. */
 export function dot(a: Point, b: Point): number {
     return a.x * b.x + a.y * b.y;
 }
@@ -38,10 +43,12 @@ export function cross(a: Point, b: Point): number {
     return a.x * b.y - a.y * b.x;
 }
 
+/** Length of a displacement. */
 export function magnitude(a: Point): number {
     return Math.hypot(a.x, a.y);
 }
 
+/** Distance between two points. */
 export function distance(a: Point, b: Point): number {
     return Math.hypot(b.x - a.x, b.y - a.y);
 }

@@ -12,6 +12,9 @@ export interface ArcReduction {
     readonly deviation: number;
 }
 
+/** No curve of casework takes so many stretches: they bound the work on one that is absurdly large for its tolerance. */
+const mostStretches = 2000;
+
 /** Places on each stretch at which its deviation is measured. */
 const measuredPlaces = 32;
 
@@ -21,7 +24,8 @@ const measureSafety = 0.95;
 /**
  * Lines and arcs that stay within a distance of a curve: pairs of arcs that meet on a common tangent (biarcs) on equal stretches,
  * as many as it takes between each two breaks or inflections.
- * @param within in millimetres; held to no less than the geometry tolerance
+ * @param within in millimetres; held to no less than the geometry tolerance. A curve so large or so tightly bent that thousands of
+ *     arcs do not come so near gets those, and `deviation` says how near they come.
  */
 export function reduceToArcs(curve: Curve, within: number): ArcReduction {
     const goal = measureSafety * Math.max(within, tolerance.geometry);
@@ -43,10 +47,10 @@ function reduceStretch(curve: Curve, from: number, to: number, goal: number): Ar
             biarcOver(curve, from + ((to - from) * index) / count, from + ((to - from) * (index + 1)) / count),
         );
         const deviation = Math.max(...stretches.map((stretch) => stretch.deviation));
-        if (deviation <= goal || (to - from) / count <= tolerance.geometry) {
+        if (deviation <= goal || count === mostStretches) {
             return { runs: stretches.flatMap(({ runs }) => runs), deviation };
         }
-        count = Math.max(count + 1, Math.ceil(count * Math.cbrt(deviation / goal)));
+        count = Math.min(Math.max(count + 1, Math.ceil(count * Math.cbrt(deviation / goal))), mostStretches);
     }
 }
 

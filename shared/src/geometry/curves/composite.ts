@@ -33,6 +33,9 @@ export abstract class CompositeCurve extends CurveByDistance {
     }
 
     pointAt(distance: number): Point {
+        if (distance >= this.length) {
+            return this.end;
+        }
         const [part, along] = this.partAt(distance);
         return part.pointAt(along);
     }

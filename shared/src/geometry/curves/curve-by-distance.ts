@@ -3,6 +3,9 @@ import { sameLength, tolerance } from '../tolerance.js';
 import { direction, type Point } from '../vector.js';
 import type { Curve, CurveKind, CurvePlace, CurveValue, Interval, LeastRadius } from './curve.js';
 
+/** No curve of casework needs so many points between two breaks: they bound the work on one absurdly large for its tolerance. */
+const mostPoints = 100_000;
+
 /**
  * What every curve does alike once point, angle and curvature are known by distance along it.
  *
@@ -181,7 +184,7 @@ export abstract class CurveByDistance implements Curve {
     private sampleStretch(from: number, to: number, within: number, points: Point[]): void {
         const greatest = Math.max(Math.abs(this.curvatureAt(from)), Math.abs(this.curvatureAt(justInside(to, from))));
         const step = Math.sqrt((8 * within) / greatest);
-        const count = Math.max(1, Math.ceil((to - from) / step));
+        const count = Math.min(Math.max(1, Math.ceil((to - from) / step)), mostPoints);
         for (let index = 1; index <= count; index++) {
             points.push(this.pointAt(index === count ? to : from + ((to - from) * index) / count));
         }

@@ -63,7 +63,10 @@ export interface Curve {
     leastRadius(): LeastRadius;
     /** Where the curvature changes sign between the ends; of a straight stretch between two opposite bends, its first point. */
     inflections(): readonly CurvePlace[];
-    /** Points on the curve, both ends included, whose polyline is nowhere further from it than `within`. */
+    /**
+     * Points on the curve, both ends included, whose polyline is nowhere further from it than `within` (held to no less than the
+     * geometry tolerance, and to 100,000 points between two breaks).
+     */
     sample(within: number): readonly Point[];
 }
 

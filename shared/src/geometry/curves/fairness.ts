@@ -19,6 +19,7 @@ export interface Fairness {
 /** Panels of the quadrature between two breaks. */
 const panels = 8;
 
+/** Bending energy and curvature variation of a curve, by quadrature between its breaks. */
 export function fairnessOf(law: CurvatureLaw): Fairness {
     const stations = [0, ...law.breaks, law.length];
     let bendingEnergy = 0;

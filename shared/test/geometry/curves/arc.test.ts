@@ -100,8 +100,8 @@ test('impossible arcs are refused with the numbers that mend them', () => {
     expect(refusalOf(arcCurveOfRadius(point(0, 0), point(24, 0), 0))).toMatchObject({ reason: 'radius-too-small', radius: 0 });
     expect(refusalOf(arcCurve(point(3, 4), point(3, 4), 1))).toMatchObject({ reason: 'zero-chord' });
     expect(refusalOf(arcCurve(point(3, 4), point(3, 40), 1))).toMatchObject({ reason: 'upright-chord' });
-    expect(refusalOf(arcCurve(point(3, 4), point(30, Number.NaN), 1))).toMatchObject({ reason: 'not-finite' });
-    expect(refusalOf(arcCurve(point(3, 4), point(30, 4), Infinity))).toMatchObject({ reason: 'not-finite' });
+    expect(refusalOf(arcCurve(point(3, 4), point(30, Number.NaN), 1))).toMatchObject({ reason: 'out-of-range' });
+    expect(refusalOf(arcCurve(point(3, 4), point(30, 4), Infinity))).toMatchObject({ reason: 'out-of-range' });
     expect(refusalOf(arcCurveThrough(point(0, 0), point(1, 50), point(2, 0)))).toMatchObject({ reason: 'rise-too-great' });
     expect(refusalOf(arcCurveThrough(point(0, 0), point(0, 5), point(2, 0)))).toMatchObject({ reason: 'upright-chord' });
 });

@@ -1,6 +1,6 @@
 import { expect, test } from 'vitest';
-import { bowShapeOfEndAngle, bowShapeOfRise } from '../../../src/geometry/curves/elastica.js';
 import { ElasticaSeries } from '../../../src/geometry/curves/elastica-series.js';
+import { bowShapeOfEndAngle, bowShapeOfRise } from '../../../src/geometry/index.js';
 import { integralsByQuadrature, stripOfEndAngle, stripPoints } from './independent-elastica.js';
 
 const degrees = Math.PI / 180;
