@@ -1,4 +1,4 @@
-import { circularSegment } from './curves/circular-segment.js';
+import { circularSegment } from './circular-segment.js';
 import { add, angleOf, cross, direction, distance, dot, magnitude, type Point, scale, subtract } from './vector.js';
 
 /** A straight line or circular arc from point to point. */

@@ -1,9 +1,9 @@
 export * from './arc-run.js';
 export * from './box.js';
+export { type CircularSegment, circularSegment } from './circular-segment.js';
 export { type ArcCurve, arcCurve, arcCurveOfRadius, arcCurveThrough } from './curves/arc.js';
 export { type ArcReduction, reduceToArcs } from './curves/arc-reduction.js';
 export { type BowCurve, type BowStrip, bowCurve } from './curves/bow.js';
-export { type CircularSegment, circularSegment } from './curves/circular-segment.js';
 export type { Joint } from './curves/composite.js';
 export type {
     Curve,
