@@ -4,7 +4,7 @@ export { type CircularSegment, circularSegment } from './circular-segment.js';
 export { type ArcCurve, arcCurve, arcCurveOfRadius, arcCurveThrough } from './curves/arc.js';
 export { type ArcReduction, reduceToArcs } from './curves/arc-reduction.js';
 export { type BowCurve, type BowStrip, bowCurve } from './curves/bow.js';
-export type { Joint } from './curves/composite.js';
+export type { CurveJoint } from './curves/composite.js';
 export type {
     Curve,
     CurveKind,

@@ -112,7 +112,7 @@ function bendsOf(curve: Curve, from: number): readonly Bend[] {
 }
 
 /** How well two curves go on into one another where one begins and the other ends. */
-export interface Joint {
+export interface CurveJoint {
     readonly distance: number;
     readonly point: Point;
     /** Distance between the two ends, within the geometry tolerance. */
@@ -126,7 +126,7 @@ export interface Joint {
 }
 
 /** The joint of two curves, at a distance along the whole. */
-export function jointBetween(before: Curve, after: Curve, distance: number): Joint {
+export function jointBetween(before: Curve, after: Curve, distance: number): CurveJoint {
     const turn = after.angleAt(0) - before.angleAt(before.length);
     const curvatureJump = after.curvatureAt(0) - before.curvatureAt(before.length);
     const smooth = Math.abs(turn) <= tolerance.angle;

@@ -1,6 +1,6 @@
 import { tolerance } from '../tolerance.js';
 import { distance } from '../vector.js';
-import { CompositeCurve, type Joint, jointBetween } from './composite.js';
+import { CompositeCurve, type CurveJoint, jointBetween } from './composite.js';
 import { type Curve, type CurveOutcome, made, refused } from './curve.js';
 
 /** Pieces end to end. */
@@ -9,12 +9,12 @@ export interface JoinedCurve extends Curve {
     /** In order of the abscissa. */
     readonly pieces: readonly Curve[];
     /** One fewer than the pieces. */
-    readonly joints: readonly Joint[];
+    readonly joints: readonly CurveJoint[];
 }
 
 class Joined extends CompositeCurve implements JoinedCurve {
     readonly kind = 'joined';
-    readonly joints: readonly Joint[];
+    readonly joints: readonly CurveJoint[];
 
     constructor(readonly pieces: readonly Curve[]) {
         super(pieces);
