@@ -1,1 +1,5 @@
-export {};
+/** What is checked: one file a rule, each with its explanation, source and examples. Knows casework; not how a finding is shown. */
+
+export { ruleNamed, rules } from './registry.js';
+export type { Example, Finding, Found, Report, Rule, RuleCode, RuleSource, Severity } from './rule.js';
+export { type RunOptions, runRules } from './run/run-rules.js';

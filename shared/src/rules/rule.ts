@@ -23,6 +23,10 @@ export interface Rule {
     readonly mend: string;
     readonly source: RuleSource;
     readonly fix: 'none' | 'safe' | 'unsafe';
+    /** It concludes from something that is not said (never used, not joined), so it is silent while any part of the text could not be read. */
+    readonly fromAbsence?: true;
+    /** A finding of one of these on the same part is the mistake, and one of this rule only what comes of it: it is dropped. */
+    readonly follows?: readonly RuleCode[];
     readonly examples: { readonly bad: readonly Example[]; readonly good: readonly Example[] };
     check?(casework: Casework, report: Report): void;
 }
@@ -37,10 +41,13 @@ export interface RuleSource {
     readonly value?: string;
 }
 
-/** A whole file; in a bad one `»` and `«` stand round the words that are flagged. */
+/** A whole file, called `design.case`; in a bad one `»` and `«` stand round the words that are flagged. */
 export interface Example {
     readonly text: string;
+    /** One sentence, shown over it. */
     readonly note?: string;
+    /** The files that stand beside it, by name. */
+    readonly beside?: Readonly<Record<string, string>>;
 }
 
 export type Report = (finding: Found) => void;

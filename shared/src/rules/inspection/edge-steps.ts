@@ -1,0 +1,48 @@
+/** The steps of a part's edges, in the order of work, each with what was done to its edge before. */
+import type { Casework, Edge, EdgeStep, Part, Span } from '../../casework/index.js';
+import { dimension } from '../../quantity/index.js';
+import { isSound, millimetresOf } from './sound-parts.js';
+
+export interface StepOfEdge {
+    readonly part: Part;
+    readonly edge: Edge;
+    readonly step: EdgeStep;
+    /** The band or nosing that lies outermost on the edge when the step is done. */
+    readonly over: EdgeStep | undefined;
+}
+
+/** Every step of every edge of every sound part. */
+export function* edgeStepsIn(casework: Casework): Generator<StepOfEdge> {
+    for (const part of casework.parts.values()) {
+        if (!isSound(part)) continue;
+        const outermost = new Map<Edge['name'], EdgeStep>();
+        for (const edge of part.edges) {
+            for (const step of edge.steps) {
+                yield { part, edge, step, over: outermost.get(edge.name) };
+                if (covers(step)) outermost.set(edge.name, step);
+            }
+        }
+    }
+}
+
+/** Whether a step puts wood on the edge. */
+export function covers({ does }: EdgeStep): boolean {
+    return does === 'band' || does === 'nosing';
+}
+
+/** Whether a step cuts a place for another part. */
+export function letsIn({ does }: EdgeStep): boolean {
+    return does === 'rabbet' || does === 'groove';
+}
+
+/** How far a step goes, in mm; undefined where that is unknown. */
+export function amountOf({ amount }: EdgeStep): number | undefined {
+    return amount?.quantity.dimension === dimension.length ? millimetresOf(amount) : undefined;
+}
+
+/** The words at fault: the step where it is written at the edge, or else the edge that uses the recipe. */
+export function wordsAt(edge: Edge, step: EdgeStep): Span {
+    const { span } = step;
+    const isInPlace = span.file === edge.span.file && span.start >= edge.span.start && span.end <= edge.span.end;
+    return isInPlace ? span : edge.span;
+}

@@ -1,0 +1,47 @@
+/** How far forward a part with a curved front reaches at some height or width; its box only tells how far it reaches anywhere. */
+import type { Casework, CurveModel, Part, Path } from '../../casework/index.js';
+import type { Box, Curve, SpaceAxis } from '../../geometry/index.js';
+
+/** Enough places for a line with one belly: between two of them it rises above both by less than a thousandth of its rise. */
+const places = 64;
+
+const abscissa: Readonly<Record<CurveModel['over'], SpaceAxis>> = { height: 'z', width: 'x' };
+
+interface FrontLine {
+    readonly curve: Curve;
+    readonly axis: SpaceAxis;
+    /** Where the curve's abscissa begins, in the frame of the boxes. */
+    readonly origin: number;
+}
+
+/** The front lines that parts follow, by their paths. */
+export type FrontLines = ReadonlyMap<Path, FrontLine>;
+
+export function frontLinesOf(casework: Casework): FrontLines {
+    const rooms = new Map(casework.assemblies.map(({ path, room }) => [path, room]));
+    const lines = new Map<Path, FrontLine>();
+    for (const { path, curve, over, assembly } of casework.curves) {
+        const axis = abscissa[over];
+        if (curve) lines.set(path, { curve, axis, origin: rooms.get(assembly)?.least[axis] ?? 0 });
+    }
+    return lines;
+}
+
+/** The part's box, as deep as the part is alongside the other box; the box itself where its front is straight. */
+export function boxAlongside(lines: FrontLines, part: Part, other: Box): Box {
+    const line = part.frontCurve === undefined ? undefined : lines.get(part.frontCurve);
+    if (!line) return part.box;
+    const { least, most } = part.box;
+    const from = Math.max(least[line.axis], other.least[line.axis]);
+    const to = Math.min(most[line.axis], other.most[line.axis]);
+    const short = furthest(line, least[line.axis], most[line.axis]) - furthest(line, from, to);
+    return { least, most: { ...most, y: most.y - short } };
+}
+
+function furthest({ curve, origin }: FrontLine, from: number, to: number): number {
+    let found = Number.NEGATIVE_INFINITY;
+    for (let place = 0; place <= places; place++) {
+        found = Math.max(found, curve.valueAt(from + ((to - from) * place) / places - origin).value);
+    }
+    return found;
+}

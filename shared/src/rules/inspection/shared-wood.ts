@@ -1,0 +1,58 @@
+/** Where two parts claim the same wood, and where a joint, a rabbet or a layer that stops short makes room for one in the other. */
+import type { Casework, EdgeStep, Joint, Part } from '../../casework/index.js';
+import { type Box, boxOverlap, boxSize, type SpaceAxis, tolerance } from '../../geometry/index.js';
+import { letsIn } from './edge-steps.js';
+import { boxAlongside, type FrontLines } from './front-line.js';
+import { jointsBetween } from './neighbours.js';
+import { millimetresOf } from './sound-parts.js';
+
+export interface SharedWood {
+    /** The axis along which the least must be given up to part them. */
+    readonly axis: SpaceAxis;
+    /** How much of it is claimed twice, in mm, beyond what was made for it. */
+    readonly depth: number;
+}
+
+/** What two parts claim twice, or undefined. */
+export function sharedWood(casework: Casework, lines: FrontLines, a: Part, b: Part): SharedWood | undefined {
+    const overlap = boxOverlap(boxAlongside(lines, a, b.box), boxAlongside(lines, b, a.box));
+    if (!overlap || layerMakesRoom(a, overlap) || layerMakesRoom(b, overlap)) return undefined;
+    const axis = thinnestAxis(overlap);
+    const made = Math.max(roomByJoints(jointsBetween(casework, a, b)), roomByCuts(a, b, overlap), roomByCuts(b, a, overlap));
+    const depth = boxSize(overlap)[axis] - made;
+    return depth > tolerance.fit ? { axis, depth } : undefined;
+}
+
+/** Whether a rabbet or groove of one of two parts is made for the other. */
+export function roomMade(a: Part, b: Part): boolean {
+    return cutsFor(a, b).length > 0 || cutsFor(b, a).length > 0;
+}
+
+function thinnestAxis(box: Box): SpaceAxis {
+    const size = boxSize(box);
+    return size.x <= size.y && size.x <= size.z ? 'x' : size.y <= size.z ? 'y' : 'z';
+}
+
+/** A dado or a tenon lets the one into the other by what it adds to it. */
+function roomByJoints(joints: readonly Joint[]): number {
+    return Math.max(0, ...joints.map(({ adds }) => (adds ? millimetresOf(adds) : 0)));
+}
+
+/** A rabbet or groove of the host that was made for the guest takes in all of it, if the guest lies no deeper than the cut. */
+function roomByCuts(host: Part, guest: Part, overlap: Box): number {
+    const cuts = cutsFor(host, guest);
+    const deep = boxSize(overlap)[host.directions.thickness];
+    const deepest = Math.max(0, ...cuts.map(({ amount }) => (amount ? millimetresOf(amount) : Number.POSITIVE_INFINITY)));
+    if (cuts.length === 0) return 0;
+    return deep <= deepest + tolerance.fit ? Number.POSITIVE_INFINITY : deepest;
+}
+
+function cutsFor(host: Part, guest: Part): readonly EdgeStep[] {
+    return host.edges.flatMap(({ steps }) => steps).filter((step) => letsIn(step) && step.for === guest.path);
+}
+
+/** Whether no layer of the part lies in the overlap: each that would stops short of it. */
+function layerMakesRoom(part: Part, overlap: Box): boolean {
+    const boxes = part.layers.map(({ box }) => box);
+    return boxes.length > 1 && boxes.every((box) => box !== undefined && boxOverlap(box, overlap) === undefined);
+}

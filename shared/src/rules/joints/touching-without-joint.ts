@@ -1,0 +1,83 @@
+import type { Casework, Part } from '../../casework/index.js';
+import { boxContact } from '../../geometry/index.js';
+import { defineRule } from '../define-rule.js';
+import { boxAlongside, type FrontLines, frontLinesOf } from '../inspection/front-line.js';
+import { jointsBetween, neighboursIn } from '../inspection/neighbours.js';
+import { roomMade } from '../inspection/shared-wood.js';
+
+export const touchingWithoutJoint = defineRule({
+    code: 'JNT-002',
+    name: 'touching-without-joint',
+    severity: 'note',
+    phase: 'project',
+    title: 'Parts touch, and nothing says how they are held together',
+    what: 'Two parts of a case meet face to face, or one lies in a rabbet of the other, and no `join` covers the pair. There is one note for each part, at the part that is written later.',
+    why: 'It may be meant: a back need not be fixed to every shelf. If it was forgotten, the screws are missing on the list and in the case.',
+    mend: 'Add a `join`, or say that it is meant: `allow touching-without-joint on Low because "rests on the kick"`.',
+    source: { kind: 'shop practice', citation: 'common practice, no source' },
+    fix: 'none',
+    fromAbsence: true,
+    follows: ['PLC-002', 'PLC-003', 'PLC-004', 'PLC-008'],
+    examples: {
+        bad: [
+            {
+                text: `material Ply : plywood { thickness 3/4in   sheet 48in x 96in   grain length }
+
+case Bookcase of Ply {
+    width 30in   height 36in   depth 11in
+    side Left, Right
+    shelf »Low« at 12in
+}
+`,
+            },
+        ],
+        good: [
+            {
+                text: `material Ply : plywood { thickness 3/4in   sheet 48in x 96in   grain length }
+
+case Bookcase of Ply {
+    width 30in   height 36in   depth 11in
+    side Left, Right
+    shelf Low at 12in
+    join Low to every side with { glue }
+}
+`,
+            },
+        ],
+    },
+    check(casework, report) {
+        for (const [part, others] of unjoined(casework)) {
+            const names = inWords(others.map(({ name }) => `\`${name}\``));
+            report({
+                span: part.nameSpan,
+                part: part.path,
+                message: `\`${part.name}\` touches ${names}, and no joint is named between them`,
+                hint: `write \`join ${part.name} to ${others[0]!.name} with\` and a joint, or allow it with the reason`,
+            });
+        }
+    },
+});
+
+/** For each part, the earlier parts that it touches without a joint. */
+function unjoined(casework: Casework): ReadonlyMap<Part, readonly Part[]> {
+    const lines = frontLinesOf(casework);
+    const found = new Map<Part, Part[]>();
+    for (const { earlier, later } of neighboursIn(casework)) {
+        if (!isTouching(lines, earlier, later) || jointsBetween(casework, earlier, later).length > 0) continue;
+        const others = found.get(later);
+        if (others) others.push(earlier);
+        else found.set(later, [earlier]);
+    }
+    return found;
+}
+
+function isTouching(lines: FrontLines, a: Part, b: Part): boolean {
+    return boxContact(boxAlongside(lines, a, b.box), boxAlongside(lines, b, a.box)) !== undefined || roomMade(a, b);
+}
+
+const mostNames = 4;
+
+function inWords(names: readonly string[]): string {
+    const shown = names.length > mostNames ? [...names.slice(0, mostNames - 1), `${names.length - mostNames + 1} more`] : names;
+    return shown.length > 1 ? `${shown.slice(0, -1).join(', ')} and ${shown.at(-1)}` : shown.join('');
+}

@@ -1,0 +1,138 @@
+/** Every rule, sorted by group and number. An explicit list: nothing happens on import, and a bundle holds what is named here. */
+import { bandTooStiff } from './curves/band-too-stiff.js';
+import { curveImpossible } from './curves/curve-impossible.js';
+import { curveTooShort } from './curves/curve-too-short.js';
+import { allowSilencesNothing } from './decisions/allow-silences-nothing.js';
+import { allowWithoutReason } from './decisions/allow-without-reason.js';
+import { errorCannotBeAllowed } from './decisions/error-cannot-be-allowed.js';
+import { nothingBuilt } from './decisions/nothing-built.js';
+import { requirementAtWorst } from './decisions/requirement-at-worst.js';
+import { requirementFails } from './decisions/requirement-fails.js';
+import { bandNarrowerThanPanel } from './edges/band-narrower-than-panel.js';
+import { bandTooThin } from './edges/band-too-thin.js';
+import { endGrainShowing } from './edges/end-grain-showing.js';
+import { noSuchEdge } from './edges/no-such-edge.js';
+import { rabbetLeavesLittle } from './edges/rabbet-leaves-little.js';
+import { rabbetNarrowerThanBack } from './edges/rabbet-narrower-than-back.js';
+import { rabbetTooDeep } from './edges/rabbet-too-deep.js';
+import { roundLargerThanEdge } from './edges/round-larger-than-edge.js';
+import { dadoTooDeep } from './joints/dado-too-deep.js';
+import { jointThroughStock } from './joints/joint-through-stock.js';
+import { touchingWithoutJoint } from './joints/touching-without-joint.js';
+import { grainNotToBeHad } from './materials/grain-not-to-be-had.js';
+import { largerThanSheet } from './materials/larger-than-sheet.js';
+import { materialWithoutThickness } from './materials/material-without-thickness.js';
+import { partWithoutMaterial } from './materials/part-without-material.js';
+import { unlikeLayers } from './materials/unlike-layers.js';
+import { fileNotFound } from './names/file-not-found.js';
+import { indexOutOfRange } from './names/index-out-of-range.js';
+import { misplacedStatement } from './names/misplaced-statement.js';
+import { nameFromTwoFiles } from './names/name-from-two-files.js';
+import { nameStatedTwice } from './names/name-stated-twice.js';
+import { privateName } from './names/private-name.js';
+import { reservedOrUnitName } from './names/reserved-or-unit-name.js';
+import { shadowedName } from './names/shadowed-name.js';
+import { unknownMember } from './names/unknown-member.js';
+import { unknownName } from './names/unknown-name.js';
+import { unusedDeclaration } from './names/unused-declaration.js';
+import { useCycle } from './names/use-cycle.js';
+import { wrongKindOfThing } from './names/wrong-kind-of-thing.js';
+import { caseWithoutSize } from './places/case-without-size.js';
+import { joinedPartsApart } from './places/joined-parts-apart.js';
+import { noSizeLeft } from './places/no-size-left.js';
+import { noSuchPlace } from './places/no-such-place.js';
+import { partOutsideCase } from './places/part-outside-case.js';
+import { partsOverlap } from './places/parts-overlap.js';
+import { placeUnclear } from './places/place-unclear.js';
+import { sharesDoNotFit } from './places/shares-do-not-fit.js';
+import { shelfOrder } from './places/shelf-order.js';
+import { sizeDependsOnItself } from './places/size-depends-on-itself.js';
+import { tooManyParts } from './places/too-many-parts.js';
+import { notBuiltYet } from './properties/not-built-yet.js';
+import { notOneOfTheChoices } from './properties/not-one-of-the-choices.js';
+import { propertyMissing } from './properties/property-missing.js';
+import { propertyStatedTwice } from './properties/property-stated-twice.js';
+import { propertyWithoutValue } from './properties/property-without-value.js';
+import { unknownKindOrStep } from './properties/unknown-kind-or-step.js';
+import { unknownProperty } from './properties/unknown-property.js';
+import type { Rule } from './rule.js';
+import { syntax } from './text/syntax.js';
+import { dimensionsDisagree } from './units/dimensions-disagree.js';
+import { divisionByZero } from './units/division-by-zero.js';
+import { missingUnit } from './units/missing-unit.js';
+import { twoReadings } from './units/two-readings.js';
+import { unknownUnit } from './units/unknown-unit.js';
+import { wholeNumberNeeded } from './units/whole-number-needed.js';
+
+/** Sorted as the groups of the language are: from reading a text to the decisions of the design. */
+export const rules: readonly Rule[] = [
+    syntax,
+    unknownName,
+    nameStatedTwice,
+    fileNotFound,
+    useCycle,
+    privateName,
+    unusedDeclaration,
+    wrongKindOfThing,
+    reservedOrUnitName,
+    unknownMember,
+    indexOutOfRange,
+    shadowedName,
+    nameFromTwoFiles,
+    misplacedStatement,
+    missingUnit,
+    unknownUnit,
+    dimensionsDisagree,
+    divisionByZero,
+    twoReadings,
+    wholeNumberNeeded,
+    unknownProperty,
+    propertyWithoutValue,
+    propertyStatedTwice,
+    propertyMissing,
+    notOneOfTheChoices,
+    unknownKindOrStep,
+    notBuiltYet,
+    placeUnclear,
+    noSizeLeft,
+    partsOverlap,
+    partOutsideCase,
+    shelfOrder,
+    sharesDoNotFit,
+    sizeDependsOnItself,
+    joinedPartsApart,
+    tooManyParts,
+    noSuchPlace,
+    caseWithoutSize,
+    partWithoutMaterial,
+    unlikeLayers,
+    largerThanSheet,
+    grainNotToBeHad,
+    materialWithoutThickness,
+    bandNarrowerThanPanel,
+    bandTooThin,
+    endGrainShowing,
+    rabbetTooDeep,
+    noSuchEdge,
+    rabbetNarrowerThanBack,
+    roundLargerThanEdge,
+    rabbetLeavesLittle,
+    curveTooShort,
+    curveImpossible,
+    bandTooStiff,
+    jointThroughStock,
+    touchingWithoutJoint,
+    dadoTooDeep,
+    requirementFails,
+    requirementAtWorst,
+    allowWithoutReason,
+    allowSilencesNothing,
+    nothingBuilt,
+    errorCannotBeAllowed,
+];
+
+/** A rule by its code or its name; capitals do not count. */
+export function ruleNamed(codeOrName: string): Rule | undefined {
+    const wanted = codeOrName.toLowerCase();
+    return rules.find(({ code, name }) => code.toLowerCase() === wanted || name === wanted);
+}
