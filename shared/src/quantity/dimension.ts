@@ -31,10 +31,12 @@ export class Dimension {
         return made;
     }
 
+    /** The dimension of a product. */
     times(other: Dimension): Dimension {
         return this.combined(other, 1, this.products);
     }
 
+    /** The dimension of a quotient. */
     dividedBy(other: Dimension): Dimension {
         return this.combined(other, -1, this.quotients);
     }
@@ -77,10 +79,12 @@ export const dimension = {
     money: (currency: string): Dimension => Dimension.of([[`money:${currency}`, 1]]),
 } as const;
 
+/** The dimension of a product: a length by a length is an area. */
 export function multiplyDimensions(a: Dimension, b: Dimension): Dimension {
     return a.times(b);
 }
 
+/** The dimension of a quotient: a mass by an area is a load per area. */
 export function divideDimensions(a: Dimension, b: Dimension): Dimension {
     return a.dividedBy(b);
 }

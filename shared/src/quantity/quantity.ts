@@ -95,6 +95,7 @@ function combined(a: Deviations, byA: Real, b: Deviations, byB: Real): Deviation
 const minusOne = Rational.of(-1);
 const one = plain(Rational.one);
 
+/** The sum, or undefined if the dimensions differ. */
 function add(a: Quantity, b: Quantity): Quantity | undefined {
     if (a.dimension !== b.dimension) return undefined;
     return make(
@@ -105,6 +106,7 @@ function add(a: Quantity, b: Quantity): Quantity | undefined {
     );
 }
 
+/** The difference, or undefined if the dimensions differ. What both depend on cancels. */
 function subtract(a: Quantity, b: Quantity): Quantity | undefined {
     if (a.dimension !== b.dimension) return undefined;
     return make(
@@ -115,6 +117,7 @@ function subtract(a: Quantity, b: Quantity): Quantity | undefined {
     );
 }
 
+/** The same size with the other sign. */
 function negate(a: Quantity): Quantity {
     return make(a.dimension, real.negate(a.value), combined(a.deviations, minusOne, undefined, Rational.one), a.unit);
 }
@@ -166,6 +169,7 @@ function maximum(a: Quantity, b: Quantity): Quantity | undefined {
     return order === undefined ? undefined : order > 0 ? b : a;
 }
 
+/** The size without its sign. */
 function absolute(a: Quantity): Quantity {
     return real.sign(a.value) < 0 ? negate(a) : a;
 }
@@ -225,6 +229,7 @@ export const quantity = {
     /** To the nearest multiple of a step, a half away from zero; without one a plain number goes to the nearest integer. */
     round: stepped(real.round),
     squareRoot,
+    /** Of an angle: approximate. Undefined for anything else; so for `cosine` and `tangent`. */
     sine: trigonometric(Math.sin, Math.cos),
     cosine: trigonometric(Math.cos, (radians) => -Math.sin(radians)),
     tangent: trigonometric(Math.tan, (radians) => 1 / Math.cos(radians) ** 2),

@@ -115,14 +115,17 @@ export class Rational {
         return new Rational(Number.NaN, Number.NaN, above, below);
     }
 
+    /** What stands above the line, with the sign; it has no factor in common with the denominator. */
     get numerator(): bigint {
         return this.big ?? BigInt(this.small);
     }
 
+    /** What stands below the line: above zero. */
     get denominator(): bigint {
         return this.bigBelow ?? BigInt(this.smallBelow);
     }
 
+    /** The exact sum. */
     plus(other: Rational): Rational {
         if (this.big === undefined && other.big === undefined) {
             if (this.smallBelow === other.smallBelow) {
@@ -141,6 +144,7 @@ export class Rational {
         return Rational.reducedBig(this.numerator * otherBelow + other.numerator * below, below * otherBelow);
     }
 
+    /** The exact difference. */
     minus(other: Rational): Rational {
         if (this.big === undefined && other.big === undefined) {
             if (this.smallBelow === other.smallBelow) {
@@ -159,6 +163,7 @@ export class Rational {
         return Rational.reducedBig(this.numerator * otherBelow - other.numerator * below, below * otherBelow);
     }
 
+    /** The exact product. */
     times(other: Rational): Rational {
         if (this.big === undefined && other.big === undefined) {
             const above = this.small * other.small;
@@ -168,7 +173,7 @@ export class Rational {
         return Rational.reducedBig(this.numerator * other.numerator, this.denominator * other.denominator);
     }
 
-    /** @throws RangeError if the other is zero. */
+    /** The exact quotient. @throws RangeError if the other is zero. */
     dividedBy(other: Rational): Rational {
         if (this.big === undefined && other.big === undefined && other.small !== 0) {
             const above = this.small * other.smallBelow;
@@ -179,16 +184,18 @@ export class Rational {
         return Rational.reducedBig(this.numerator * other.denominator, this.denominator * other.numerator);
     }
 
+    /** The same distance from zero, on its other side. */
     negated(): Rational {
         if (this.big === undefined) return new Rational(0 - this.small, this.smallBelow, undefined, undefined);
         return new Rational(Number.NaN, Number.NaN, -this.big, this.bigBelow);
     }
 
+    /** The distance from zero. */
     absolute(): Rational {
         return this.sign() < 0 ? this.negated() : this;
     }
 
-    /** Below zero if this is the smaller, zero if both are equal, above zero if this is the larger. */
+    /** -1 if this is the smaller, 0 if both are equal, 1 if this is the larger. */
     compare(other: Rational): -1 | 0 | 1 {
         if (this.big === undefined && other.big === undefined) {
             const left = this.small * other.smallBelow;
@@ -200,20 +207,24 @@ export class Rational {
         return left < right ? -1 : left > right ? 1 : 0;
     }
 
+    /** Whether both are the same value. */
     equals(other: Rational): boolean {
         if (this.big === undefined) return this.small === other.small && this.smallBelow === other.smallBelow;
         return this.big === other.big && this.bigBelow === other.bigBelow;
     }
 
+    /** Whether this is 0. */
     isZero(): boolean {
         return this.small === 0;
     }
 
+    /** -1 below zero, 1 above it. */
     sign(): -1 | 0 | 1 {
         if (this.big === undefined) return this.small < 0 ? -1 : this.small > 0 ? 1 : 0;
         return this.big < 0n ? -1 : 1;
     }
 
+    /** Whether the denominator is 1. */
     isInteger(): boolean {
         return this.big === undefined ? this.smallBelow === 1 : this.bigBelow === 1n;
     }

@@ -14,14 +14,17 @@ function kept(value: Rational): Real {
     return value.isLongerThan(mostExactBits) ? value.toNumber() : value;
 }
 
+/** The nearest floating-point number. */
 function toNumber(value: Real): number {
     return typeof value === 'number' ? value : value.toNumber();
 }
 
+/** Whether the value is a fraction, and not a number that is only near it. */
 function isExact(value: Real): value is Rational {
     return typeof value !== 'number';
 }
 
+/** Whether the value is 0, exactly or as a number. */
 function isZero(value: Real): boolean {
     return typeof value === 'number' ? value === 0 : value.isZero();
 }
@@ -31,32 +34,38 @@ function hasFiniteValue(value: Real): boolean {
     return typeof value !== 'number' || Number.isFinite(value);
 }
 
+/** The sum, exact if both are. */
 function add(a: Real, b: Real): Real {
     return typeof a === 'number' || typeof b === 'number' ? toNumber(a) + toNumber(b) : kept(a.plus(b));
 }
 
+/** The difference, exact if both are. */
 function subtract(a: Real, b: Real): Real {
     return typeof a === 'number' || typeof b === 'number' ? toNumber(a) - toNumber(b) : kept(a.minus(b));
 }
 
+/** The product, exact if both are. */
 function multiply(a: Real, b: Real): Real {
     return typeof a === 'number' || typeof b === 'number' ? toNumber(a) * toNumber(b) : kept(a.times(b));
 }
 
-/** @throws RangeError if the divisor is zero, exact or approximate; ask `isZero` first. */
+/** The quotient, exact if both are. @throws RangeError if the divisor is zero, exact or approximate; ask `isZero` first. */
 function divide(a: Real, b: Real): Real {
     if (isZero(b)) throw new RangeError('division by zero');
     return typeof a === 'number' || typeof b === 'number' ? toNumber(a) / toNumber(b) : kept(a.dividedBy(b));
 }
 
+/** The same distance from zero, on its other side. */
 function negate(value: Real): Real {
     return typeof value === 'number' ? 0 - value : value.negated();
 }
 
+/** The distance from zero. */
 function absolute(value: Real): Real {
     return typeof value === 'number' ? Math.abs(value) : value.absolute();
 }
 
+/** -1 below zero, 1 above it; 0 for zero and for what is not a number. */
 function sign(value: Real): -1 | 0 | 1 {
     if (typeof value !== 'number') return value.sign();
     return value < 0 ? -1 : value > 0 ? 1 : 0;
@@ -85,10 +94,12 @@ function maximum(a: Real, b: Real): Real {
     return compare(b, a) > 0 ? b : a;
 }
 
+/** The largest integer that is not above the value, approximate if the value is. */
 function floor(value: Real): Real {
     return typeof value === 'number' ? Math.floor(value) : value.floor();
 }
 
+/** The smallest integer that is not below the value, approximate if the value is. */
 function ceiling(value: Real): Real {
     return typeof value === 'number' ? Math.ceil(value) + 0 : value.ceiling();
 }

@@ -175,6 +175,12 @@ describe('toNumber', () => {
         );
     });
 
+    test('of a value a hair above the middle between two doubles is the upper one', () => {
+        const middle = Rational.of(2n ** 53n + 1n);
+        expect(middle.toNumber()).toBe(2 ** 53);
+        expect(middle.plus(Rational.of(1n, 2n ** 100n)).toNumber()).toBe(2 ** 53 + 2);
+    });
+
     test('of parts too large for a double', () => {
         expect(Rational.of(10n ** 400n, 3n * 10n ** 400n).toNumber()).toBe(1 / 3);
         expect(Rational.of(-(10n ** 400n) * 2n, 10n ** 399n).toNumber()).toBe(-20);
