@@ -40,7 +40,14 @@ export type Expression =
     | { readonly is: 'by'; readonly parts: readonly Expression[]; readonly span: Span }
     /** `9in wide 6in deep`: each number with its word (`each edge` keeps its two words). */
     | { readonly is: 'dimensions'; readonly items: readonly { readonly value: Expression; readonly word: string }[]; readonly span: Span }
-    | { readonly is: 'interval'; readonly first: Expression; readonly last: Expression; readonly word?: string; readonly span: Span }
+    /** `5in to 9in wide`, `12in to 24in every 2in` */
+    | { readonly is: 'interval'; readonly first: Expression; readonly last: Expression; readonly word?: string; readonly step?: Expression; readonly span: Span }
+    /** `to Post.middle`: a share that ends there. */
+    | { readonly is: 'upTo'; readonly target: Expression; readonly span: Span }
+    /** `from top 5in, 1, 1`: shares counted from a face. */
+    | { readonly is: 'shares'; readonly origin: Expression; readonly sizes: Expression; readonly span: Span }
+    /** `every 32mm from 4in above bottom to 4in below top` */
+    | { readonly is: 'series'; readonly step: Expression; readonly first: Place; readonly last: Place; readonly span: Span }
     | { readonly is: 'rate'; readonly amount: Expression; readonly per: string; readonly count?: number; readonly span: Span }
     /** `every shelf in Bay except Tier[2]`: `kind` where the word is a kind of part, `target` where it is a group. */
     | { readonly is: 'every'; readonly kind?: string; readonly target?: Expression; readonly within?: Expression; readonly except: readonly Expression[]; readonly span: Span }
@@ -162,6 +169,10 @@ export interface Place {
     readonly target?: Expression;
     /** `each end` */
     readonly each?: string;
+    /** `every 32mm from A to B` */
+    readonly series?: Extract<Expression, { is: 'series' }>;
+    /** `scribe 25mm` */
+    readonly scribe?: Expression;
     readonly span: Span;
 }
 export type Relation = 'above' | 'below' | 'before' | 'behind' | 'left of' | 'right of' | 'past' | 'short of';
@@ -252,6 +263,8 @@ export interface PartStatement {
 export interface EveryStatement {
     readonly is: 'every';
     readonly selectors: readonly Expression[];
+    /** `every shelf with Pinned { ... }`: only those that are joined so. */
+    readonly joinedWith?: Treatment;
     readonly phrases: Phrases;
     readonly span: Span;
 }
@@ -284,7 +297,7 @@ export interface Design {
     /** The file and all it uses, directly or not, in the order of use. */
     readonly files: readonly string[];
     readonly declarations: ReadonlyMap<DeclarationId, Declaration>;
-    /** File-level defaults of shop files: `every shelf { ... }`, in the order of use. */
+    /** File-level defaults of shop files: `every shelf { ... }`. The nearer the file, the later: a later one wins. */
     readonly defaults: readonly EveryStatement[];
     readonly requirements: readonly Extract<Statement, { is: 'require' }>[];
     readonly allowances: readonly AllowStatement[];

@@ -35,6 +35,12 @@ const angles: Properties = {
     planed: property(shape.length, 'Thickness after milling.', 'planed 26mm', later),
 };
 
+const cut = property(shape.nothing, 'Takes a shape out.', 'cut hole 2in wide at middle', {
+    repeats: true,
+    clauses: ['at', 'of', 'for', 'on'],
+    built: false,
+});
+
 /** What every part may say. */
 const common: Properties = {
     width: size('Size from left to right, or shares of it.', 'width equal'),
@@ -46,6 +52,7 @@ const common: Properties = {
     grain,
     show,
     note,
+    cut,
     ...angles,
 };
 const clear = property(shape.shares, 'Openings between these parts: lengths, and shares of what remains.', 'clear 14in, rest, 14in');
@@ -59,11 +66,7 @@ const assembly: Properties = {
     note,
     hinge: angles.hinge!,
     turn: angles.turn!,
-    cut: property(shape.nothing, 'Takes a shape out of parts.', 'cut Basin through top', {
-        repeats: true,
-        clauses: ['at', 'of', 'for', 'on'],
-        built: false,
-    }),
+    cut,
 };
 
 const upright = { lies: 'upright', edges: ['front', 'back', 'top', 'bottom'], faces: ['inner', 'outer', 'left', 'right'] } as const;
@@ -235,6 +238,7 @@ export const sizesOfParts: Readonly<Record<string, SizeOfPart>> = {
 
 /** `Tier[2].core.width`: sizes before the edges are on, and before trimming. */
 export const stagesOfParts: Readonly<Record<string, string>> = {
+    opening: 'The room it runs in, before joints add or take off.',
     finished: 'As it is delivered, with bands and nosings.',
     core: 'What is cut from the panel: finished less bands and nosings.',
     rough: 'Core plus what trimming, routing or milling takes off.',

@@ -15,6 +15,8 @@ export type Shape =
     | { readonly is: 'count' }
     /** `48in x 96in` */
     | { readonly is: 'sizes'; readonly dimension: DimensionName; readonly count: number }
+    /** `#8 x 1 1/4in`, or one of the two. */
+    | { readonly is: 'sizeByLength' }
     /** `9in wide 6in deep`: numbers, each with one of the words. */
     | { readonly is: 'dimensions'; readonly words: readonly string[]; readonly dimension: DimensionName }
     /** `5in to 9in wide` */

@@ -1,5 +1,5 @@
 /** Steps of edgings, joints and finishes: what is done, in the order of work. */
-import { type ClauseWord, dimensions, either, type Properties, property, type Shape, shape, sizes, thing } from './row.js';
+import { type ClauseWord, dimensions, either, type Properties, property, type Shape, shape, thing } from './row.js';
 
 export interface StepKind {
     readonly doc: string;
@@ -106,7 +106,7 @@ export const stepKinds: Readonly<Record<string, StepKind>> = {
         options: { count, spacing, inset },
     }),
     screw: row('Screws, by size and length.', 'screw #8 x 1 1/4in spacing 6in', joint, {
-        value: either({ is: 'list', of: shape.tradeSize }, sizes(2), shape.length, shape.tradeSize),
+        value: { is: 'sizeByLength' },
         options: { count, spacing, inset },
     }),
     nail: row('Nails or brads, by their length.', 'nail 1 1/4in spacing 6in', joint, {

@@ -1,0 +1,257 @@
+/** A case being built: its room, the parts put into it in order, the openings they make, and what is kept free. */
+import { dimension, quantity, Rational } from '../../quantity/index.js';
+import type { Argument, DeclarationId, DesignDeclaration, Expression, FactDeclaration, Span, Statement } from '../design/design.js';
+import type { Axis, FaceName, Path } from '../model/casework.js';
+import type { Measure } from '../model/measure.js';
+import { runBody } from './body.js';
+import { Cell } from './cell.js';
+import type { Construction } from './construction.js';
+import { CurveLaw } from './curve-law.js';
+import type { EveryRule } from './described.js';
+import { evaluate, evaluateMeasure, expectLength } from './evaluate.js';
+import { axes, axisOfFace, facesOfAxis } from './kinds.js';
+import { jointsOf, type PlacedJoint } from './joints.js';
+import { because, derived, zeroLength } from './measures.js';
+import type { PlacedPart } from './placed-part.js';
+import { lessReserves, type Reserve, reservesOfPart } from './reserves.js';
+import { anyone, type Asker, Room, type Spot } from './room.js';
+import { Scope } from './scope.js';
+import type { Value } from './value.js';
+
+/** A sentence of a case that is looked at when all parts are placed. */
+export interface Sentence {
+    readonly statement: Extract<Statement, { is: 'join' | 'hold' | 'load' | 'require' | 'allow' }>;
+    readonly scope: Scope;
+}
+
+export interface BuildOrigin {
+    readonly declaration: DesignDeclaration;
+    readonly arguments: readonly Argument[];
+    /** Where the arguments are evaluated. */
+    readonly outside: Scope;
+    readonly path: Path;
+    readonly name: string;
+    readonly span: Span;
+    readonly mirrored: boolean;
+    /** The part that it fills, for a case inside a case. */
+    readonly place?: PlacedPart;
+}
+
+export class CaseBuild {
+    readonly declaration: DesignDeclaration;
+    readonly path: Path;
+    readonly name: string;
+    readonly span: Span;
+    readonly mirrored: boolean;
+    readonly parent: CaseBuild | undefined;
+    readonly place: PlacedPart | undefined;
+    readonly fileScope: Scope;
+    readonly scope: Scope;
+    readonly room: Room;
+    readonly parts: PlacedPart[] = [];
+    readonly openings: Room[] = [];
+    readonly everys: EveryRule[] = [];
+    readonly sentences: Sentence[] = [];
+    readonly children: CaseBuild[] = [];
+    private readonly leaves: Reserve[] = [];
+    private readonly laws = new Map<DeclarationId, CurveLaw>();
+    private reserved: readonly Reserve[] | undefined;
+    private joined: readonly PlacedJoint[] | undefined;
+    private readonly sizes: Readonly<Record<'width' | 'height' | 'depth', Cell<Spot>>>;
+
+    constructor(
+        readonly construction: Construction,
+        origin: BuildOrigin,
+    ) {
+        this.declaration = origin.declaration;
+        this.path = origin.path;
+        this.name = origin.name;
+        this.span = origin.span;
+        this.mirrored = origin.mirrored;
+        this.place = origin.place;
+        this.parent = origin.place?.build;
+        this.fileScope = new Scope(undefined, this);
+        this.scope = new Scope(this.fileScope, this);
+        this.bindParameters(origin);
+        const cell = (name: 'width' | 'height' | 'depth') =>
+            new Cell(construction, `${this.path}.${name}`, this.declaration.nameSpan, () => this.statedSize(name));
+        this.sizes = { width: cell('width'), height: cell('height'), depth: cell('depth') };
+        this.room = new Room(this.name, this.path, this, this.span, this.outside());
+    }
+
+    /** Puts the parts of the design into the room. */
+    furnish(): void {
+        runBody(this.construction, this.declaration.statements, { build: this, scope: this.scope, room: this.room, repeats: [] });
+    }
+
+    get outermost(): CaseBuild {
+        return this.parent?.outermost ?? this;
+    }
+
+    /** Whether the case is written in millimetres. */
+    get metric(): boolean {
+        return this.sizes.width.value?.measure?.quantity.unit?.system === 'mm';
+    }
+
+    curve(declaration: FactDeclaration): CurveLaw {
+        let law = this.laws.get(declaration.id);
+        if (!law) {
+            law = new CurveLaw(this.construction, declaration, this, this.scope);
+            this.laws.set(declaration.id, law);
+        }
+        return law;
+    }
+    get curves(): readonly CurveLaw[] {
+        return [...this.laws.values()];
+    }
+
+    edgeOfRoom(axis: Axis, end: 'lo' | 'hi'): Measure | undefined {
+        return this.room.face(facesOfAxis[axis][end], anyone)?.measure;
+    }
+
+    /** All that is kept free at its faces. Asked for only when all parts are there. */
+    get reserves(): readonly Reserve[] {
+        this.reserved ??= [...this.leaves, ...this.parts.flatMap((part) => reservesOfPart(this.construction, part))];
+        return this.reserved;
+    }
+    /** How its parts and those of the cases in it meet; asked for when all parts are there. */
+    get joints(): readonly PlacedJoint[] {
+        this.joined ??= jointsOf(this.construction, this);
+        return this.joined;
+    }
+    keepFree(reserves: readonly Reserve[]): void {
+        this.leaves.push(...reserves);
+        this.reserved = undefined;
+    }
+
+    addPart(part: PlacedPart): void {
+        this.parts.push(part);
+        this.reserved = undefined;
+    }
+    partsBefore(part: PlacedPart): readonly PlacedPart[] {
+        return this.parts.filter((other) => other.order < part.order);
+    }
+    findPart(id: DeclarationId | undefined): PlacedPart | undefined {
+        if (id === undefined) return undefined;
+        return this.parts.find((part) => part.declaration.id === id) ?? this.parent?.findPart(id);
+    }
+
+    /** Whether a part of the case stands in the opening, or in the case, that an expression names. */
+    isWithin(part: PlacedPart, within: Expression, scope: Scope): boolean {
+        const value = evaluate(this.construction, within, scope);
+        if (value?.is === 'opening') return part.room === value.room || part.room.path.startsWith(`${value.room.path}/`);
+        if (value?.is !== 'parts') return false;
+        for (let build: CaseBuild | undefined = this; build; build = build.parent) {
+            if (build.place && value.parts.includes(build.place)) return true;
+        }
+        return false;
+    }
+
+    private bindParameters(origin: BuildOrigin): void {
+        const { parameters } = this.declaration;
+        for (const [index, parameter] of parameters.entries()) {
+            const argument =
+                origin.arguments.find((one) => one.name === parameter.name) ??
+                (origin.arguments[index]?.name === undefined ? origin.arguments[index] : undefined);
+            const said = argument?.value ?? parameter.value;
+            const scope = argument ? origin.outside : this.scope;
+            const cell = new Cell<Value>(this.construction, parameter.name, parameter.nameSpan, () => {
+                if (!said) {
+                    return this.construction.report('PRP-004', {
+                        span: origin.span,
+                        message: `\`${this.declaration.name}\` needs \`${parameter.name}\``,
+                        hint: `write it so: \`${this.declaration.name}(${parameter.name} = ...)\``,
+                    });
+                }
+                const value = evaluate(this.construction, said, scope);
+                if (value?.is !== 'measure') return value;
+                const says = { kind: 'parameter' as const, about: [parameter.name], span: parameter.nameSpan };
+                return { is: 'measure', measure: derived(value.measure.quantity, says, [value.measure]) };
+            });
+            this.scope.bind(parameter.id, () => cell.value);
+        }
+        for (const argument of origin.arguments) {
+            if (argument.name === undefined || parameters.some((one) => one.name === argument.name)) continue;
+            const known = parameters.map((one) => one.name).join(', ');
+            this.construction.report('NAM-009', {
+                span: argument.span,
+                message: `\`${this.declaration.name}\` has no parameter \`${argument.name}\``,
+                ...(known ? { hint: `its parameters are ${known}` } : {}),
+            });
+        }
+    }
+
+    /** The six sides of the case: what it states, or the place it is put in. */
+    private outside(): Record<FaceName, (asker: Asker) => Spot | undefined> {
+        const faces = {} as Record<FaceName, (asker: Asker) => Spot | undefined>;
+        for (const axis of axes) {
+            for (const end of ['lo', 'hi'] as const) {
+                const face = facesOfAxis[axis][end];
+                faces[face] = (asker) => {
+                    const spot = this.outerSpot(axis, end, face);
+                    return spot && lessReserves(spot, this.reserves, face, asker);
+                };
+            }
+        }
+        return faces;
+    }
+
+    private outerSpot(axis: Axis, end: 'lo' | 'hi', face: FaceName): Spot | undefined {
+        const bound = { name: `the case's ${face}`, stopped: false };
+        if (this.place) {
+            const spot = this.place.extents.value?.[axis][end];
+            if (!spot) return undefined;
+            const says = { kind: 'face' as const, about: [face, this.path] };
+            return spot.line ? { measure: because(spot.measure, says), bound, line: spot.line } : { measure: because(spot.measure, says), bound };
+        }
+        if (end === 'lo') return { measure: derived(zeroLength, { kind: 'face', about: [face, this.name] }, []), bound };
+        const stated = this.sizes[axis === 'x' ? 'width' : axis === 'y' ? 'depth' : 'height'].value;
+        return stated && { ...stated, bound: stated.line ? { name: `the curve ${stated.line.name}`, stopped: false } : bound };
+    }
+
+    /** `width 40in`, or `depth Sweep`. */
+    private statedSize(name: 'width' | 'height' | 'depth'): Spot | undefined {
+        const property = this.declaration.phrases.properties.find((one) => one.name === name);
+        const bound = { name: `the case's ${name}`, stopped: false };
+        if (!property?.value) {
+            return this.construction.report('PLC-011', {
+                span: this.declaration.nameSpan,
+                message: `\`${this.declaration.name}\` has no \`${name}\``,
+                hint: `say how ${name === 'width' ? 'wide' : name === 'height' ? 'high' : 'deep'} it is, such as \`${name} ${name === 'depth' ? '12in' : '36in'}\``,
+                needed: `a ${name}`,
+            });
+        }
+        const value = evaluate(this.construction, property.value, this.scope);
+        if (!value) return undefined;
+        if (value.is === 'curve') {
+            if (name !== 'depth') {
+                return this.construction.report('PRP-005', {
+                    span: property.value.span,
+                    message: `a ${name} cannot be a curve`,
+                    hint: 'a curve shapes the depth: `depth Sweep`',
+                });
+            }
+            const { law } = value;
+            const [from, to] = [this.edgeOfRoom(law.axis, 'lo'), this.edgeOfRoom(law.axis, 'hi')];
+            const measure = law.extreme(from, to, 'greatest', `the ends of ${this.name}`);
+            return { measure, bound, line: law };
+        }
+        const measure = expectLength(this.construction, evaluateMeasure(this.construction, property.value, this.scope), property.value.span);
+        const says = { kind: 'property' as const, about: [name, this.name], span: property.span };
+        const named = because(measure, says);
+        if (named) this.construction.note(property.span, named);
+        if (named && !isPositiveLength(named)) {
+            return this.construction.report('PLC-002', {
+                span: property.value.span,
+                message: `the ${name} of \`${this.name}\` is not above zero`,
+                needed: 'a length above zero',
+            });
+        }
+        return named && { measure: named, bound };
+    }
+}
+
+function isPositiveLength(measure: Measure): boolean {
+    return quantity.compare(measure.quantity, quantity.inBaseUnits(Rational.zero, dimension.length)) === 1;
+}
+

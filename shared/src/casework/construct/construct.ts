@@ -1,0 +1,227 @@
+/** A design made into casework: every part in its place, every size with its reasons, every piece that is cut. */
+import { type Box, boxAround } from '../../geometry/index.js';
+import type { BuildStatement, Design, DesignDeclaration } from '../design/design.js';
+import type { Allowance, Assembly, Casework, CurveModel, Joint, Opening, Part, Piece, ProjectModel, Requirement } from '../model/casework.js';
+import { CaseBuild } from './case-build.js';
+import { Construction } from './construction.js';
+import { evaluate } from './evaluate.js';
+import { descendants } from './joints.js';
+import { modelOfAssembly } from './model-of-assembly.js';
+import { curveModels } from './model-of-curves.js';
+import { modelOfOpening } from './model-of-opening.js';
+import { modelOfPart } from './model-of-part.js';
+import { reservesOfLeave } from './reserves.js';
+import { judge } from './requirements.js';
+import { Scope } from './scope.js';
+import { selectParts } from './select.js';
+
+export interface ConstructOptions {
+    /** Whether the values of all expressions are kept, by their words: for hovers. */
+    readonly keepValues?: boolean;
+}
+
+/**
+ * Builds what the design's project builds, or each of its cases once. Never throws on a design: what cannot be computed is unknown, and
+ * why is in `problems`.
+ */
+export function construct(design: Design, options: ConstructOptions = {}): Casework {
+    const construction = new Construction(design, options.keepValues === true);
+    const built = buildsOf(design).map((build) => ({ ...build, case: makeCase(construction, build) }));
+    for (const declaration of design.declarations.values()) {
+        if (declaration.is === 'fact' && declaration.kind !== 'curve' && declaration.span.file === design.file) construction.things.thing(declaration.id);
+        if (declaration.is === 'let' && declaration.span.file === design.file && isOfFile(declaration.id)) {
+            evaluate(construction, { is: 'name', id: declaration.id, name: declaration.name, span: declaration.nameSpan }, new Scope(undefined));
+        }
+    }
+    return gather(construction, built);
+}
+
+interface Build {
+    readonly declaration: DesignDeclaration;
+    readonly statement: BuildStatement | undefined;
+    readonly count: number;
+}
+
+/** A declaration right in a file has a plain name behind the `#`. */
+function isOfFile(id: string): boolean {
+    return !id.slice(id.indexOf('#') + 1).includes('.');
+}
+
+function buildsOf(design: Design): readonly Build[] {
+    const builds: Build[] = [];
+    for (const statement of design.project?.builds ?? []) {
+        const declaration = design.declarations.get(statement.design);
+        if (declaration?.is === 'design') builds.push({ declaration, statement, count: statement.count });
+    }
+    const built = new Set(builds.map((build) => build.declaration.id));
+    const used = usedInCases(design);
+    for (const declaration of design.cases) {
+        if (built.has(declaration.id) || used.has(declaration.id) || !statesItsSize(declaration)) continue;
+        if (declaration.parameters.some((parameter) => !parameter.value)) continue;
+        builds.push({ declaration, statement: undefined, count: design.project ? 0 : 1 });
+    }
+    return builds;
+}
+
+/** A design without a size of its own is checked where it is put. */
+function statesItsSize(declaration: DesignDeclaration): boolean {
+    return declaration.phrases.properties.some(({ name }) => name === 'width' || name === 'height' || name === 'depth');
+}
+
+/** Designs that stand in other cases are built there. */
+function usedInCases(design: Design): ReadonlySet<string> {
+    const used = new Set<string>();
+    const visit = (statements: DesignDeclaration['statements']): void => {
+        for (const statement of statements) {
+            if (statement.is === 'part') {
+                const { of } = statement.phrases;
+                const target = of?.is === 'call' ? of.receiver : of;
+                if (target?.is === 'name') used.add(target.id);
+                visit(statement.statements);
+            } else if (statement.is === 'if') {
+                visit(statement.then);
+                visit(statement.otherwise);
+            } else if (statement.is === 'in' || statement.is === 'repeat') {
+                visit(statement.statements);
+            }
+        }
+    };
+    for (const declaration of design.declarations.values()) if (declaration.is === 'design') visit(declaration.statements);
+    return used;
+}
+
+function makeCase(construction: Construction, { declaration, statement }: Build): CaseBuild {
+    const name = statement?.name ?? declaration.name;
+    const build = new CaseBuild(construction, {
+        declaration,
+        arguments: statement?.arguments ?? [],
+        outside: new Scope(undefined),
+        path: construction.freePath(name),
+        name,
+        span: statement?.span ?? declaration.nameSpan,
+        mirrored: statement?.mirrored ?? false,
+    });
+    build.keepFree(declaration.phrases.leaves.flatMap((said) => reservesOfLeave(construction, { order: -1, build }, { said, scope: build.scope })));
+    build.furnish();
+    return build;
+}
+
+interface Made extends Build {
+    readonly case: CaseBuild;
+}
+
+function gather(construction: Construction, made: readonly Made[]): Casework {
+    const assemblies: Assembly[] = [];
+    const parts = new Map<string, Part>();
+    const pieces: Piece[] = [];
+    const openings = new Map<string, Opening>();
+    const joints: Joint[] = [];
+    const requirements: Requirement[] = [];
+    const allowances: Allowance[] = [];
+    const curves: CurveModel[] = [];
+    for (const { case: outermost, count } of made) {
+        const first = joints.length;
+        for (const joint of outermost.joints) {
+            const { enters, receives, recipe, steps, adds, onSite, span } = joint;
+            joints.push({ enters: enters.path, receives: receives.path, recipe, steps, adds, onSite, touching: joint.at !== undefined, span });
+        }
+        const byPart = jointIndices(joints, first);
+        for (const build of [outermost, ...descendants(outermost)]) {
+            const boxes: Box[] = [];
+            for (const placed of build.parts) {
+                if (placed.isAssembly) continue;
+                const model = modelOfPart(construction, placed, count, byPart.get(placed.path) ?? []);
+                if (!model) continue;
+                parts.set(placed.path, model.part);
+                pieces.push(...model.pieces);
+                boxes.push(model.part.box);
+            }
+            assemblies.push(modelOfAssembly(build, count, boxAround(boxes)));
+            for (const room of build.openings) openings.set(room.path, modelOfOpening(room));
+            readSentences(construction, build, requirements, allowances);
+        }
+        curves.push(...curveModels(outermost, parts));
+    }
+    readFileSentences(construction, requirements, allowances);
+    const { design, things, shop, deviations, problems, values } = construction;
+    return {
+        design,
+        ...projectOf(construction),
+        assemblies: assemblies.map((assembly) => withInside(assembly, assemblies)),
+        parts,
+        pieces,
+        openings,
+        joints,
+        curves,
+        requirements,
+        allowances,
+        things: things.all(),
+        shop,
+        deviations,
+        problems,
+        values,
+    };
+}
+
+function jointIndices(joints: readonly Joint[], from: number): ReadonlyMap<string, number[]> {
+    const byPart = new Map<string, number[]>();
+    for (const [index, joint] of joints.entries()) {
+        if (index < from) continue;
+        for (const path of [joint.enters, joint.receives]) {
+            const known = byPart.get(path);
+            if (known) known.push(index);
+            else byPart.set(path, [index]);
+        }
+    }
+    return byPart;
+}
+
+/** What a case reaches over all takes in the cases inside it. */
+function withInside(assembly: Assembly, all: readonly Assembly[]): Assembly {
+    const inside = all.filter((one) => one.path.startsWith(`${assembly.path}.`)).map((one) => one.extent);
+    const extent = boxAround([assembly.extent, ...inside]);
+    return extent ? { ...assembly, extent } : assembly;
+}
+
+function readSentences(construction: Construction, build: CaseBuild, requirements: Requirement[], allowances: Allowance[]): void {
+    for (const { statement, scope } of build.sentences) {
+        if (statement.is === 'require') requirements.push(judge(construction, statement, scope, build.path));
+        if (statement.is === 'allow') {
+            const parts = statement.on.flatMap((selector) => selectParts(construction, selector, build, scope));
+            allowances.push(allowanceOf(statement, parts.map((part) => part.path)));
+        }
+        if (statement.is === 'hold' || statement.is === 'load') for (const selector of statement.on) selectParts(construction, selector, build, scope);
+    }
+}
+
+function readFileSentences(construction: Construction, requirements: Requirement[], allowances: Allowance[]): void {
+    const { design } = construction;
+    const scope = new Scope(undefined);
+    for (const statement of design.requirements) requirements.push(judge(construction, statement, scope, undefined));
+    for (const statement of design.allowances) allowances.push(allowanceOf(statement, []));
+}
+
+function allowanceOf(statement: Design['allowances'][number], parts: readonly string[]): Allowance {
+    const { rule, ruleSpan, span, because } = statement;
+    return { rule, parts, everywhere: statement.on.length === 0, span, ruleSpan, ...(because === undefined ? {} : { because }) };
+}
+
+function projectOf(construction: Construction): { readonly project?: ProjectModel } {
+    const declaration = construction.design.project;
+    if (!declaration) return {};
+    const thing = construction.things.thing(declaration.id);
+    const text = (name: string): string | undefined => {
+        const value = thing?.properties.get(name);
+        return value?.is === 'text' ? value.text : undefined;
+    };
+    const units = thing?.properties.get('units');
+    const [client, revision] = [text('client'), text('revision')];
+    const project: ProjectModel = {
+        title: declaration.title ?? declaration.name,
+        units: units?.is === 'word' && units.word === 'mm' ? 'mm' : 'in',
+        notes: declaration.doc === undefined ? [] : [declaration.doc],
+        ...(client === undefined ? {} : { client }),
+        ...(revision === undefined ? {} : { revision }),
+    };
+    return { project };
+}

@@ -1,0 +1,73 @@
+/**
+ * What one construction shares: the design it reads, the problems it meets, and the cells that are being computed.
+ */
+import type { DeviationSource } from '../../quantity/index.js';
+import type { Design, Span } from '../design/design.js';
+import type { Problem, Shop, TextEdit } from '../model/casework.js';
+import type { Measure } from '../model/measure.js';
+import { shopOf } from './shop.js';
+import { Things } from './things.js';
+
+/** A problem as it is reported: what may be left out is filled in. */
+export type Reported = Omit<Problem, 'related' | 'code'> & { readonly related?: Problem['related']; readonly fix?: TextEdit };
+
+export class Construction {
+    readonly problems: Problem[] = [];
+    readonly deviations = new Map<string, DeviationSource>();
+    /** Values by the words that state them; only kept when asked for. */
+    readonly values = new Map<string, Measure>();
+    /** Names of the cells being computed, outermost first. */
+    readonly running: { readonly name: string; readonly span: Span | undefined }[] = [];
+    private readonly reported = new Set<string>();
+
+    readonly things: Things;
+    /** How many parts there are so far. */
+    partCount = 0;
+    private order = 0;
+    private figures: Shop | undefined;
+    private readonly paths = new Map<string, number>();
+
+    constructor(
+        readonly design: Design,
+        private readonly keepValues: boolean,
+    ) {
+        this.things = new Things(this);
+    }
+
+    /** Reports a problem, once for each code and place: an array evaluates the same words for each of its parts. */
+    report(code: string, problem: Reported): undefined {
+        const key = `${code} ${spanKey(problem.span)}`;
+        if (this.reported.has(key)) return;
+        this.reported.add(key);
+        this.problems.push({ ...problem, code, related: problem.related ?? [] });
+    }
+
+    /** The workshop's figures. */
+    get shop(): Shop {
+        this.figures ??= shopOf(this);
+        return this.figures;
+    }
+
+    /** The next turn in the order of writing. */
+    nextOrder(): number {
+        this.order += 1;
+        return this.order;
+    }
+
+    /** The path itself, or, if it is taken, with a number behind it. */
+    freePath(path: string): string {
+        const before = this.paths.get(path) ?? 0;
+        this.paths.set(path, before + 1);
+        return before === 0 ? path : `${path}~${before + 1}`;
+    }
+
+    /** Notes what the words at a span amount to, for hovers. */
+    note(span: Span, measure: Measure): void {
+        if (this.keepValues) this.values.set(spanKey(span), measure);
+    }
+}
+
+/** A span as the key of a map. */
+export function spanKey(span: Span): string {
+    return `${span.file}:${span.start}:${span.end}`;
+}

@@ -1,0 +1,157 @@
+/** A curve as a case uses it: depth over height or over width, in the case's own coordinates. */
+import { type Curve, type CurveRefusal, arcCurve, bowCurve, lineCurve, point } from '../../geometry/index.js';
+import { dimension, formatLength, quantity, real } from '../../quantity/index.js';
+import type { FactDeclaration, Property, Span } from '../design/design.js';
+import type { Axis } from '../model/casework.js';
+import type { Measure } from '../model/measure.js';
+import type { CaseBuild } from './case-build.js';
+import { Cell } from './cell.js';
+import type { Construction } from './construction.js';
+import { evaluateMeasure, expectLength } from './evaluate.js';
+import { derived, numberOf } from './measures.js';
+import { placeAlong } from './place.js';
+import type { Scope } from './scope.js';
+
+export type CurveUse = 'height' | 'width';
+
+export class CurveLaw {
+    private readonly made: Cell<Curve>;
+    readonly name: string;
+    readonly over: CurveUse;
+
+    constructor(
+        private readonly construction: Construction,
+        readonly declaration: FactDeclaration,
+        private readonly build: CaseBuild,
+        private readonly scope: Scope,
+    ) {
+        this.name = declaration.name;
+        this.over = declaration.over === 'width' ? 'width' : 'height';
+        this.made = new Cell(construction, `curve ${this.name}`, declaration.nameSpan, () => this.make());
+    }
+
+    get curve(): Curve | undefined {
+        return this.made.value;
+    }
+    /** The axis of its abscissa. */
+    get axis(): Axis {
+        return this.over === 'width' ? 'x' : 'z';
+    }
+
+    /** The depth at a height (or across the width), with its deviations to first order. */
+    at(place: Measure | undefined, where: string): Measure | undefined {
+        const { curve } = this;
+        if (!curve || !place) return undefined;
+        const along = numberOf(place);
+        const { value } = curve.valueAt(along);
+        const slope = curve.slopeAt(along);
+        const moved = quantity.scale(place.quantity, Number.isFinite(slope) ? slope : 0);
+        const nominal = quantity.inBaseUnits(value - real.toNumber(moved.value), dimension.length);
+        const depth = quantity.add(nominal, moved);
+        return depth && derived({ ...depth, unit: place.quantity.unit }, this.says(where), [place]);
+    }
+
+    /** The greatest or least depth between two places. */
+    extreme(from: Measure | undefined, to: Measure | undefined, which: 'greatest' | 'least', where: string): Measure | undefined {
+        const { curve } = this;
+        if (!curve || !from || !to) return undefined;
+        const [low, high] = [numberOf(from), numberOf(to)];
+        const inside = turningAbscissa(curve, low, high, which);
+        const ends = [this.at(from, where), this.at(to, where)] as const;
+        const better = (a: number, b: number) => (which === 'greatest' ? a > b : a < b);
+        const end = better(numberOf(ends[1]), numberOf(ends[0])) ? ends[1] : ends[0];
+        if (inside === undefined || !better(curve.valueAt(inside).value, numberOf(end))) return end;
+        const depth = quantity.inBaseUnits(curve.valueAt(inside).value, dimension.length, from.quantity.unit);
+        return derived(depth, this.says(`its ${which === 'greatest' ? 'deepest' : 'shallowest'} place between ${where}`), [from, to]);
+    }
+
+    /** The depths, in millimetres, at which it lies between two abscissas. */
+    range(low: number, high: number): { readonly least: number; readonly most: number } | undefined {
+        const { curve } = this;
+        if (!curve) return undefined;
+        const values = [low, high].map((x) => curve.valueAt(x).value);
+        for (const which of ['greatest', 'least'] as const) {
+            const turn = turningAbscissa(curve, low, high, which);
+            if (turn !== undefined) values.push(curve.valueAt(turn).value);
+        }
+        return { least: Math.min(...values), most: Math.max(...values) };
+    }
+
+    private says(where: string) {
+        return { kind: 'curve' as const, about: [this.name, where], span: this.declaration.nameSpan };
+    }
+
+    private make(): Curve | undefined {
+        const from = this.end('from', 'lo');
+        const to = this.end('to', 'hi');
+        if (!from || !to) return undefined;
+        const shape = this.declaration.properties.find((one) => one.name === 'bow' || one.name === 'arc');
+        const rise = shape ? this.rise(shape) : 0;
+        if (rise === undefined) return undefined;
+        const [p, q] = [point(from.along, from.depth), point(to.along, to.depth)];
+        const outcome = !shape || rise === 0 ? lineCurve(p, q) : shape.name === 'bow' ? bowCurve(p, q, rise) : arcCurve(p, q, rise);
+        if (outcome.ok) return outcome.curve;
+        return this.refuse(outcome.refusal, shape ?? this.property('to') ?? this.declaration);
+    }
+
+    private property(name: string): Property | undefined {
+        return this.declaration.properties.find((one) => one.name === name);
+    }
+
+    /** One end: a depth, at a place along the axis; without a place, the end of the room. */
+    private end(name: 'from' | 'to', end: 'lo' | 'hi'): { readonly along: number; readonly depth: number } | undefined {
+        const property = this.property(name);
+        if (!property?.value) return undefined;
+        const depth = expectLength(this.construction, evaluateMeasure(this.construction, property.value, this.scope), property.value.span);
+        const [place] = property.at;
+        const along = place ? placeAlong(this.construction, place, this.axis, this.build.room, this.scope) : this.build.edgeOfRoom(this.axis, end);
+        if (!depth || !along) return undefined;
+        return { along: numberOf(along), depth: numberOf(depth) };
+    }
+
+    private rise(shape: Property): number | undefined {
+        const value = shape.value;
+        if (!value) return undefined;
+        const [word, amount] = value.is === 'worded' ? [value.word, value.value] : [undefined, value];
+        const rise = expectLength(this.construction, evaluateMeasure(this.construction, amount, this.scope), amount.span);
+        if (!rise) return undefined;
+        const inward = word?.is === 'word' && word.word === 'in';
+        return inward ? -numberOf(rise) : numberOf(rise);
+    }
+
+    private refuse(refusal: CurveRefusal, at: { readonly span: Span }): undefined {
+        const length = (millimetres: number): string =>
+            formatLength(millimetres, this.build.metric ? { system: 'mm', decimals: 0 } : { system: 'inch', denominator: 16 }).text;
+        const [message, hint] = sayRefusal(refusal, this.name, length);
+        return this.construction.report('CRV-002', { span: at.span, message, hint });
+    }
+}
+
+/** An abscissa between two others where the curve turns back, if it is deeper (or shallower) there. */
+function turningAbscissa(curve: Curve, low: number, high: number, which: 'greatest' | 'least'): number | undefined {
+    const sign = which === 'greatest' ? 1 : -1;
+    let [a, b] = [Math.max(low, curve.span.from), Math.min(high, curve.span.to)];
+    if (!(a < b)) return undefined;
+    if (sign * curve.slopeAt(a) <= 0 || sign * curve.slopeAt(b) >= 0) return undefined;
+    for (let step = 0; step < 100 && b - a > 1e-9; step++) {
+        const middle = (a + b) / 2;
+        if (sign * curve.slopeAt(middle) > 0) a = middle;
+        else b = middle;
+    }
+    return (a + b) / 2;
+}
+
+function sayRefusal(refusal: CurveRefusal, name: string, length: (millimetres: number) => string): readonly [string, string] {
+    switch (refusal.reason) {
+        case 'rise-too-great':
+            return [
+                `\`${name}\` folds back on itself with a rise of ${length(Math.abs(refusal.rise))}`,
+                `${length(Math.abs(refusal.greatest))} is the greatest rise between these ends`,
+            ];
+        case 'zero-chord':
+        case 'upright-chord':
+            return [`both ends of \`${name}\` are at one place`, 'give its ends places of their own, such as `at bottom` and `at top`'];
+        default:
+            return [`no such curve can be drawn between the ends of \`${name}\``, 'check the sizes of its ends and its rise'];
+    }
+}

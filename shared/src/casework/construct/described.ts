@@ -1,0 +1,219 @@
+/**
+ * What describes a part: its own words first, then those of the part it is `like`, then what `every` says of it, the nearer and narrower
+ * first. A thing stated nearer wins; edges are taken edge by edge.
+ */
+import type {
+    DesignDeclaration,
+    EdgeStatement,
+    EveryStatement,
+    Expression,
+    LeaveStatement,
+    PartDeclaration,
+    PartStatement,
+    Phrases,
+    Place,
+    Property,
+    Span,
+    Treatment,
+} from '../design/design.js';
+import type { CaseBuild } from './case-build.js';
+import type { Construction } from './construction.js';
+import { evaluate } from './evaluate.js';
+import type { PlacedPart } from './placed-part.js';
+import type { Scope } from './scope.js';
+
+export interface Scoped<T> {
+    readonly said: T;
+    readonly scope: Scope;
+}
+
+export interface Description {
+    readonly of: Scoped<Expression> | undefined;
+    readonly at: Scoped<readonly Place[]> | undefined;
+    readonly joint: Scoped<Treatment> | undefined;
+    readonly properties: ReadonlyMap<string, Scoped<Property>>;
+    /** In the order of work. */
+    readonly edges: readonly Scoped<EdgeStatement>[];
+    readonly leaves: readonly Scoped<LeaveStatement>[];
+    readonly layers: readonly Scoped<LayerStatement>[];
+}
+
+export interface LayerStatement {
+    readonly declaration: PartDeclaration;
+    readonly phrases: Phrases;
+}
+
+/** An `every` as it stands in a case. */
+export interface EveryRule {
+    readonly statement: EveryStatement;
+    readonly scope: Scope;
+}
+
+interface Source {
+    readonly phrases: Phrases;
+    readonly scope: Scope;
+    readonly layers: readonly Scoped<LayerStatement>[];
+    readonly rank: number;
+    readonly span: Span;
+}
+
+export function describePart(construction: Construction, part: PlacedPart): Description {
+    const sources = [...ownSources(construction, part, new Set()), ...everySources(construction, part)];
+    const caseMaterial = materialOfCase(part.build);
+    const first = <T>(pick: (phrases: Phrases) => T | undefined): Scoped<T> | undefined => {
+        for (const { phrases, scope } of sources) {
+            const said = pick(phrases);
+            if (said !== undefined) return { said, scope };
+        }
+        return undefined;
+    };
+    const properties = new Map<string, Scoped<Property>>();
+    for (const { phrases, scope } of sources) {
+        for (const property of phrases.properties) if (!properties.has(property.name)) properties.set(property.name, { said: property, scope });
+    }
+    return {
+        of: first((phrases) => phrases.of) ?? caseMaterial,
+        at: first((phrases) => (phrases.at.length > 0 ? phrases.at : undefined)),
+        joint: first((phrases) => phrases.joint),
+        properties,
+        edges: edgesOf(sources),
+        leaves: sources.flatMap(({ phrases, scope }) => phrases.leaves.map((said) => ({ said, scope }))),
+        layers: layersOf(sources),
+    };
+}
+
+/** The part's own words, and after them those of the part it is like. */
+function ownSources(construction: Construction, part: PlacedPart, seen: Set<string>): readonly Source[] {
+    return statementSources(construction, part.statement, part.scope, part.build, seen);
+}
+
+function statementSources(
+    construction: Construction,
+    statement: PartStatement,
+    scope: Scope,
+    build: CaseBuild,
+    seen: Set<string>,
+): readonly Source[] {
+    const { phrases } = statement;
+    const layers = statement.statements.flatMap((one) =>
+        one.is === 'part' && one.kind === 'layer' ? one.parts.map((declaration) => ({ said: { declaration, phrases: one.phrases }, scope })) : [],
+    );
+    const own: Source = { phrases, scope, layers, rank: 0, span: statement.span };
+    const { like } = phrases;
+    if (!like || seen.has(like.id)) return [own];
+    seen.add(like.id);
+    const model = build.findPart(like.id);
+    return model ? [own, ...statementSources(construction, model.statement, model.scope, model.build, seen)] : [own];
+}
+
+function everySources(construction: Construction, part: PlacedPart): readonly Source[] {
+    const sources: Source[] = [];
+    for (let build: CaseBuild | undefined = part.build; build; build = build.parent) {
+        sources.push(...matching(construction, part, build.everys));
+    }
+    const shop = construction.design.defaults.map((statement) => ({ statement, scope: part.build.outermost.fileScope }));
+    return [...sources, ...matching(construction, part, shop)];
+}
+
+function matching(construction: Construction, part: PlacedPart, rules: readonly EveryRule[]): readonly Source[] {
+    const found: Source[] = [];
+    for (const { statement, scope } of rules) {
+        const rank = Math.max(...statement.selectors.map((selector) => rankOf(construction, selector, part, scope)));
+        if (rank > 0) found.push({ phrases: statement.phrases, scope, layers: [], rank, span: statement.span });
+    }
+    found.sort((a, b) => b.rank - a.rank);
+    reportEquallyNarrow(construction, part, found);
+    return found;
+}
+
+/** How narrowly a selector takes in a part: 3 by name, 2 by kind within something, 1 by kind, 0 not at all. */
+function rankOf(construction: Construction, selector: Expression, part: PlacedPart, scope: Scope): number {
+    if (selector.is !== 'every') return includes(construction, selector, part, scope) ? 3 : 0;
+    if (selector.except.some((one) => includes(construction, one, part, scope))) return 0;
+    if (selector.kind !== undefined ? selector.kind !== part.kind : !selector.target || !includes(construction, selector.target, part, scope)) return 0;
+    if (!selector.within) return selector.kind === undefined ? 3 : 1;
+    return part.isInside(selector.within, scope) ? (selector.kind === undefined ? 3 : 2) : 0;
+}
+
+function includes(construction: Construction, expression: Expression, part: PlacedPart, scope: Scope): boolean {
+    if (expression.is === 'name' && expression.id === part.declaration.id) return true;
+    if (expression.is !== 'item' && expression.is !== 'member') return false;
+    const value = evaluate(construction, expression, scope);
+    return value?.is === 'parts' && value.parts.includes(part);
+}
+
+/** Two rules of one width that say different things of one property are an error with both places. */
+function reportEquallyNarrow(construction: Construction, part: PlacedPart, sources: readonly Source[]): void {
+    for (const [index, source] of sources.entries()) {
+        for (const other of sources.slice(index + 1)) {
+            if (other.rank !== source.rank || other.phrases === source.phrases) continue;
+            const both = statedByBoth(source.phrases, other.phrases);
+            if (!both) continue;
+            construction.report('PRP-003', {
+                span: other.span,
+                message: `two rules of the same width both give \`${both}\` to \`${part.path}\``,
+                hint: 'make one of them narrower, or say it on the part itself',
+                related: [{ span: source.span, message: 'the other rule' }],
+            });
+        }
+    }
+}
+
+function statedByBoth(a: Phrases, b: Phrases): string | undefined {
+    if (a.of && b.of) return 'of';
+    if (a.joint && b.joint) return 'with';
+    const names = new Set(a.properties.map((one) => one.name));
+    const property = b.properties.find((one) => names.has(one.name));
+    if (property) return property.name;
+    const edges = new Set(a.edges.filter((one) => one.treatment).flatMap((one) => one.edges.map((edge) => edge.name)));
+    const edge = b.edges.find((one) => one.treatment && one.edges.some(({ name }) => edges.has(name)));
+    return edge && `edge ${edge.edges[0]?.name ?? ''}`;
+}
+
+/** Own edges first decide; an `every` adds the edges that were not spoken of, in front, because defaults are older. */
+function edgesOf(sources: readonly Source[]): readonly Scoped<EdgeStatement>[] {
+    const treated = new Set<string>();
+    const placed = new Set<string>();
+    let result: Scoped<EdgeStatement>[] = [];
+    for (const { phrases, scope } of sources) {
+        const added: Scoped<EdgeStatement>[] = [];
+        for (const said of phrases.edges) {
+            const taken = said.treatment ? treated : placed;
+            const edges = said.edges.filter(({ name }) => !taken.has(name));
+            if (edges.length > 0) added.push({ said: edges.length === said.edges.length ? said : { ...said, edges }, scope });
+        }
+        for (const { said } of added) for (const { name } of said.edges) (said.treatment ? treated : placed).add(name);
+        result = [...added, ...result];
+    }
+    return result;
+}
+
+/** Own layers replace those of the model by name and keep its order. */
+function layersOf(sources: readonly Source[]): readonly Scoped<LayerStatement>[] {
+    const layers = new Map<string, Scoped<LayerStatement>>();
+    for (const source of sources.toReversed()) {
+        for (const layer of source.layers) {
+            const before = layers.get(layer.said.declaration.name);
+            layers.set(layer.said.declaration.name, before ? mergedLayer(before, layer) : layer);
+        }
+    }
+    return [...layers.values()];
+}
+
+function mergedLayer(model: Scoped<LayerStatement>, own: Scoped<LayerStatement>): Scoped<LayerStatement> {
+    const phrases: Phrases = {
+        ...own.said.phrases,
+        ...(own.said.phrases.of ? {} : model.said.phrases.of ? { of: model.said.phrases.of } : {}),
+        leaves: own.said.phrases.leaves.length > 0 ? own.said.phrases.leaves : model.said.phrases.leaves,
+    };
+    return { said: { declaration: own.said.declaration, phrases }, scope: own.scope };
+}
+
+/** `case Box of OakPly`: the material of every part that says nothing else. */
+function materialOfCase(build: CaseBuild): Scoped<Expression> | undefined {
+    for (let one: CaseBuild | undefined = build; one; one = one.parent) {
+        const said: DesignDeclaration['phrases']['of'] = one.declaration.phrases.of;
+        if (said) return { said, scope: one.scope };
+    }
+    return undefined;
+}

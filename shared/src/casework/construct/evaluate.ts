@@ -1,0 +1,248 @@
+/**
+ * Expressions to values. Arithmetic is checked by dimension; what is wrong is reported where it is written, and is unknown from then on.
+ */
+import { describeDimension, dimension, type Quantity, quantity, real } from '../../quantity/index.js';
+import type { Expression, LetDeclaration, Span } from '../design/design.js';
+import type { Measure } from '../model/measure.js';
+import { combine, compareMeasures } from './arithmetic.js';
+import { Cell } from './cell.js';
+import type { Construction } from './construction.js';
+import { callFunction } from './functions.js';
+import { derived, literal } from './measures.js';
+import { itemOf, memberOf } from './members.js';
+import { Scope } from './scope.js';
+import { describeValue, type Value } from './value.js';
+
+/** What an expression amounts to in a scope; undefined where it is unknown, which has been reported. */
+export function evaluate(construction: Construction, expression: Expression, scope: Scope): Value | undefined {
+    const value = evaluateFresh(construction, expression, scope);
+    if (value?.is === 'measure') construction.note(expression.span, value.measure);
+    return value;
+}
+
+function evaluateFresh(construction: Construction, expression: Expression, scope: Scope): Value | undefined {
+    switch (expression.is) {
+        case 'measure':
+            return { is: 'measure', measure: literal(expression.quantity, expression.span) };
+        case 'word':
+            return { is: 'word', word: expression.word };
+        case 'text':
+            return { is: 'text', text: expression.text };
+        case 'truth':
+            return { is: 'truth', value: expression.value };
+        case 'tradeSize':
+            return { is: 'tradeSize', text: expression.text };
+        case 'name':
+            return evaluateName(construction, expression, scope);
+        case 'member': {
+            const receiver = evaluate(construction, expression.receiver, scope);
+            return receiver && memberOf(construction, receiver, expression);
+        }
+        case 'item': {
+            const receiver = evaluate(construction, expression.receiver, scope);
+            const index = evaluate(construction, expression.index, scope);
+            return receiver && index && itemOf(construction, receiver, index, expression);
+        }
+        case 'call':
+            return callFunction(construction, expression, scope);
+        case 'binary':
+            return evaluateBinary(construction, expression, scope);
+        case 'unary':
+            return evaluateUnary(construction, expression, scope);
+        case 'conditional': {
+            const condition = evaluateTruth(construction, expression.condition, scope);
+            if (condition === undefined) return undefined;
+            return evaluate(construction, condition ? expression.then : expression.otherwise, scope);
+        }
+        case 'range': {
+            const first = evaluateMeasure(construction, expression.first, scope);
+            const last = evaluateMeasure(construction, expression.last, scope);
+            return first && last && { is: 'range', first, last };
+        }
+        default:
+            return undefined;
+    }
+}
+
+function evaluateName(construction: Construction, expression: Extract<Expression, { is: 'name' }>, scope: Scope): Value | undefined {
+    const bound = scope.lookup(expression.id);
+    if (bound) return bound();
+    const declaration = construction.design.declarations.get(expression.id);
+    switch (declaration?.is) {
+        case 'let':
+            return letOfFile(construction, declaration);
+        case 'fact':
+            if (declaration.kind === 'curve' && scope.build) return { is: 'curve', law: scope.build.curve(declaration) };
+            return { is: 'thing', declaration };
+        case 'recipe':
+        case 'design':
+            return { is: 'thing', declaration };
+        case 'part':
+        case 'opening':
+            return construction.report('NAM-009', {
+                span: expression.span,
+                message: `\`${expression.name}\` is not built where this stands`,
+                hint: 'it is declared in a block that this build leaves out, or further in',
+            });
+        default:
+            return undefined;
+    }
+}
+
+const letsOfFiles = new WeakMap<Construction, Map<string, Cell<Value>>>();
+
+function letOfFile(construction: Construction, declaration: LetDeclaration): Value | undefined {
+    let lets = letsOfFiles.get(construction);
+    if (!lets) letsOfFiles.set(construction, (lets = new Map()));
+    let cell = lets.get(declaration.id);
+    if (!cell) {
+        cell = letCell(construction, declaration, new Scope(undefined));
+        lets.set(declaration.id, cell);
+    }
+    return cell.value;
+}
+
+/** The value of a `let`, computed when first asked for. */
+export function letCell(construction: Construction, declaration: LetDeclaration, scope: Scope): Cell<Value> {
+    return new Cell(construction, declaration.name, declaration.nameSpan, () => {
+        const value = evaluate(construction, declaration.value, scope);
+        if (value?.is !== 'measure') return value;
+        const says = { kind: 'let' as const, about: [declaration.name], span: declaration.nameSpan };
+        const measure = derived(value.measure.quantity, says, [value.measure]);
+        construction.note(declaration.nameSpan, measure);
+        return { is: 'measure', measure };
+    });
+}
+
+function evaluateBinary(construction: Construction, expression: Extract<Expression, { is: 'binary' }>, scope: Scope): Value | undefined {
+    const { operator } = expression;
+    if (operator === 'and' || operator === 'or') {
+        const left = evaluateTruth(construction, expression.left, scope);
+        const right = evaluateTruth(construction, expression.right, scope);
+        if (left === undefined || right === undefined) return undefined;
+        return { is: 'truth', value: operator === 'and' ? left && right : left || right };
+    }
+    const left = evaluate(construction, expression.left, scope);
+    const right = evaluate(construction, expression.right, scope);
+    if (!left || !right) return undefined;
+    if (left.is !== 'measure' || right.is !== 'measure') return evaluateOther(construction, expression, left, right);
+    if (operator === '+' || operator === '-' || operator === '*' || operator === '/' || operator === '±') {
+        const measure = combine(construction, operator, left.measure, right.measure, expression);
+        return measure && { is: 'measure', measure };
+    }
+    const value = compareMeasures(construction, operator, left.measure, right.measure, expression);
+    return value === undefined ? undefined : { is: 'truth', value };
+}
+
+/** Words and truths may be compared for being the same; nothing else that is no measure may be computed with. */
+function evaluateOther(
+    construction: Construction,
+    expression: Extract<Expression, { is: 'binary' }>,
+    left: Value,
+    right: Value,
+): Value | undefined {
+    const { operator } = expression;
+    if (operator === '=' || operator === '!=') {
+        const [a, b] = [plainValue(left), plainValue(right)];
+        if (a !== undefined && b !== undefined) return { is: 'truth', value: (a === b) === (operator === '=') };
+    }
+    const [wrong, at] = left.is === 'measure' ? [right, expression.right] : [left, expression.left];
+    return construction.report('UNI-003', {
+        span: at.span,
+        message: `${describeValue(wrong)} stands where a number is needed`,
+        found: describeValue(wrong),
+        needed: 'a number or a measure',
+        ...hintFor(wrong),
+    });
+}
+
+function hintFor(wrong: Value): { readonly hint: string } | object {
+    if (wrong.is === 'parts') return { hint: `name one of its sizes, such as \`${wrong.name}${wrong.parts.length > 1 ? '[1]' : ''}.thickness\`` };
+    return {};
+}
+
+function plainValue(value: Value): string | boolean | undefined {
+    if (value.is === 'truth') return value.value;
+    if (value.is === 'word') return value.word;
+    if (value.is === 'text') return value.text;
+    return value.is === 'thing' ? value.declaration.id : undefined;
+}
+
+function evaluateUnary(construction: Construction, expression: Extract<Expression, { is: 'unary' }>, scope: Scope): Value | undefined {
+    if (expression.operator === 'not') {
+        const value = evaluateTruth(construction, expression.operand, scope);
+        return value === undefined ? undefined : { is: 'truth', value: !value };
+    }
+    const operand = evaluateMeasure(construction, expression.operand, scope);
+    if (!operand) return undefined;
+    const says = { kind: 'operation' as const, about: ['-'], span: expression.span };
+    return { is: 'measure', measure: derived(quantity.negate(operand.quantity), says, [operand]) };
+}
+
+/** The measure that an expression amounts to; anything else is reported. */
+export function evaluateMeasure(construction: Construction, expression: Expression, scope: Scope): Measure | undefined {
+    const value = evaluate(construction, expression, scope);
+    if (!value || value.is === 'measure') return value?.measure;
+    if (value.is === 'face') return value.spot()?.measure;
+    return construction.report('NAM-007', {
+        span: expression.span,
+        message: `${describeValue(value)} stands where a measure is needed`,
+        found: describeValue(value),
+        needed: 'a measure',
+        ...hintFor(value),
+    });
+}
+
+/** Yes or no; anything else is reported. */
+export function evaluateTruth(construction: Construction, expression: Expression, scope: Scope): boolean | undefined {
+    const value = evaluate(construction, expression, scope);
+    if (!value || value.is === 'truth') return value?.value;
+    return construction.report('NAM-007', {
+        span: expression.span,
+        message: `${describeValue(value)} stands where a condition is needed`,
+        found: describeValue(value),
+        needed: 'a comparison, such as `width > 40in`, or yes or no',
+    });
+}
+
+/** The measure if it has the dimension; otherwise it is reported and unknown. */
+export function expectDimension(
+    construction: Construction,
+    measure: Measure | undefined,
+    needed: Quantity['dimension'],
+    span: Span,
+): Measure | undefined {
+    if (!measure || measure.quantity.dimension === needed) return measure;
+    const found = describeDimension(measure.quantity.dimension);
+    const wanted = describeDimension(needed);
+    if (measure.quantity.dimension === dimension.none && needed === dimension.length) {
+        const number = real.toNumber(measure.quantity.value);
+        return construction.report('UNI-001', {
+            span,
+            message: `${number} has no unit`,
+            hint: `write ${number}in or ${number}mm`,
+            found,
+            needed: wanted,
+        });
+    }
+    return construction.report('UNI-003', { span, message: `${wanted} is needed here; this is ${found}`, found, needed: wanted });
+}
+
+export function expectLength(construction: Construction, measure: Measure | undefined, span: Span): Measure | undefined {
+    return expectDimension(construction, measure, dimension.length, span);
+}
+
+/** A whole number from `least` up, for counts. */
+export function evaluateCount(construction: Construction, expression: Expression, scope: Scope, least: number): number | undefined {
+    const measure = expectDimension(construction, evaluateMeasure(construction, expression, scope), dimension.none, expression.span);
+    if (!measure) return undefined;
+    const value = real.toNumber(measure.quantity.value);
+    if (Number.isInteger(value) && value >= least) return value;
+    return construction.report('UNI-006', {
+        span: expression.span,
+        message: `${Number(value.toFixed(6))} is no count`,
+        found: `${Number(value.toFixed(6))}`,
+        needed: `a whole number${least > 0 ? ` from ${least} up` : ''}`,
+        hint: 'use `ceil(...)` or `floor(...)` to make a whole number of it',
+    });
+}

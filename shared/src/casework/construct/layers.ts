@@ -1,0 +1,138 @@
+/** The boards that a part is glued up from, outer to inner, and how thick they are together. */
+import { quantity } from '../../quantity/index.js';
+import type { Expression, LeaveStatement, Property, Span } from '../design/design.js';
+import type { Grain } from '../model/casework.js';
+import type { Measure } from '../model/measure.js';
+import type { Construction } from './construction.js';
+import type { Scoped } from './described.js';
+import { evaluate, evaluateCount, evaluateMeasure, expectLength } from './evaluate.js';
+import { because, derived, total } from './measures.js';
+import type { PlacedPart } from './placed-part.js';
+import type { Scope } from './scope.js';
+import { describeValue } from './value.js';
+
+export interface LayerPlan {
+    readonly name: string | undefined;
+    /** Declaration id of its material. */
+    readonly material: string | undefined;
+    readonly thickness: Measure | undefined;
+    readonly grain: Grain;
+    readonly leaves: readonly Scoped<LeaveStatement>[];
+    readonly span: Span;
+}
+
+export function layersOfPart(construction: Construction, part: PlacedPart): readonly LayerPlan[] {
+    const description = part.description.value;
+    if (!description) return [];
+    const grain = grainWord(description.properties.get('grain')?.said);
+    if (description.layers.length > 0) return writtenLayers(construction, part, grain);
+    const { of } = description;
+    if (!of) {
+        part.report('MAT-001', `\`${part.name}\` has no material`, {
+            hint: `say what it is of: \`${part.kind}${part.declaration.unnamed ? '' : ` ${part.declaration.name}`} of ...\`, or \`every ${part.kind} { of ... }\``,
+            needed: 'a material',
+        });
+        return [];
+    }
+    const material = materialOf(construction, of.said, of.scope);
+    const layers = description.properties.get('layers');
+    const count = layers?.said.value ? evaluateCount(construction, layers.said.value, layers.scope, 1) : 1;
+    if (!material || count === undefined) return [];
+    const span = layers?.said.span ?? of.said.span;
+    return Array.from({ length: Math.min(count, mostLayers) }, (_, index) => {
+        const thickness = pieceThickness(construction, material, part, index + 1, of.said.span);
+        return { name: undefined, material, thickness, grain: grain ?? construction.things.grainOf(material), leaves: [], span };
+    });
+}
+
+/** More layers than this are a slip of the keyboard. */
+const mostLayers = 50;
+
+function writtenLayers(construction: Construction, part: PlacedPart, grain: Grain | undefined): readonly LayerPlan[] {
+    const description = part.description.value;
+    return (description?.layers ?? []).map(({ said, scope }, index) => {
+        const { declaration, phrases } = said;
+        const of = phrases.of ?? description?.of?.said;
+        const own = grainWord(phrases.properties.find((one) => one.name === 'grain'));
+        const material = of && materialOf(construction, of, phrases.of ? scope : (description?.of?.scope ?? scope));
+        if (!of) {
+            part.report('MAT-001', `the layer \`${declaration.name}\` of \`${part.name}\` has no material`, {
+                span: declaration.nameSpan,
+                hint: `say what it is of: \`layer ${declaration.name} of ...\``,
+                needed: 'a material',
+            });
+        }
+        return {
+            name: declaration.name,
+            material,
+            thickness: material === undefined ? undefined : pieceThickness(construction, material, part, index + 1, declaration.nameSpan),
+            grain: own ?? grain ?? (material === undefined ? 'length' : construction.things.grainOf(material)),
+            leaves: phrases.leaves.map((leave) => ({ said: leave, scope })),
+            span: declaration.span,
+        };
+    });
+}
+
+function grainWord(property: Property | undefined): Grain | undefined {
+    const value = property?.value;
+    return value?.is === 'word' && (value.word === 'length' || value.word === 'width' || value.word === 'none') ? value.word : undefined;
+}
+
+/** The declaration id of the material that an expression names. */
+export function materialOf(construction: Construction, of: Expression, scope: Scope): string | undefined {
+    const value = evaluate(construction, of, scope);
+    if (!value) return undefined;
+    if (value.is === 'thing' && value.declaration.kind === 'material') return value.declaration.id;
+    return construction.report('NAM-007', {
+        span: of.span,
+        message: `${describeValue(value)} stands where a material is needed`,
+        found: describeValue(value),
+        needed: 'a material',
+    });
+}
+
+/** The thickness of one piece of a material: the same sheet in two layers deviates twice, each piece for itself. */
+function pieceThickness(construction: Construction, material: string, part: PlacedPart, number: number, span: Span): Measure | undefined {
+    const stock = construction.things.thicknessOf(material);
+    const name = construction.things.thing(material)?.name ?? 'its material';
+    if (!stock) {
+        return construction.report('MAT-005', {
+            span,
+            message: `\`${name}\` has no thickness, so what is made of it has no size`,
+            hint: `give it a \`thickness\`, and an \`actual\` where a caliper reads another: \`material ${name} { thickness 3/4in ... }\``,
+            needed: 'a material with a thickness',
+        });
+    }
+    const { deviations } = stock.quantity;
+    if (!deviations) return stock;
+    let own = quantity.nominal(stock.quantity);
+    for (const source of deviations.keys()) {
+        const stated = construction.deviations.get(source);
+        if (!stated) continue;
+        const id = `${source} ${part.path}/${number}`;
+        construction.deviations.set(id, { ...stated, id });
+        own = quantity.deviating(own, id);
+    }
+    return derived(own, { kind: 'thickness', about: ['1', name] }, [stock]);
+}
+
+/** What the part says itself, or its layers together. */
+export function thicknessOfPart(construction: Construction, part: PlacedPart): Measure | undefined {
+    const own = part.description.value?.properties.get('thickness');
+    if (!own?.said.value) return thicknessOfLayers(construction, part);
+    const measure = expectLength(construction, evaluateMeasure(construction, own.said.value, own.scope), own.said.value.span);
+    return because(measure, { kind: 'property', about: ['thickness', part.name], span: own.said.span });
+}
+
+function thicknessOfLayers(construction: Construction, part: PlacedPart): Measure | undefined {
+    const layers = part.layers.value ?? [];
+    const [first] = layers;
+    if (!first) return undefined;
+    if (layers.length === 1) return first.thickness;
+    const names = [...new Set(layers.map((layer) => (layer.material === undefined ? '?' : construction.things.thing(layer.material)?.name)))];
+    const says = { kind: 'thickness' as const, about: [`${layers.length}`, names.join(' and ')], span: first.span };
+    return total(
+        layers.map((layer) => layer.thickness),
+        says,
+    );
+}

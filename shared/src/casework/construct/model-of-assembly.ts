@@ -1,0 +1,68 @@
+/** A case as the model shows it: its room as written, and its size over all. */
+import { type Box, boxBetween } from '../../geometry/index.js';
+import type { Assembly, Axis } from '../model/casework.js';
+import type { Measure } from '../model/measure.js';
+import type { CaseBuild } from './case-build.js';
+import { axes, facesOfAxis } from './kinds.js';
+import { larger, minus, numberOf, smaller } from './measures.js';
+import { anyone } from './room.js';
+import type { PlacedPart } from './placed-part.js';
+
+const nameOfAxis = { x: 'width', y: 'depth', z: 'height' } as const;
+
+export function modelOfAssembly(build: CaseBuild, count: number, extent: Box | undefined): Assembly {
+    const ends = axes.map((axis) => {
+        const { lo, hi } = facesOfAxis[axis];
+        return [build.room.face(lo, rawAsker)?.measure, build.room.face(hi, rawAsker)?.measure] as const;
+    });
+    const size = (index: number, axis: Axis): Measure | undefined => {
+        const [lo, hi] = ends[index] ?? [];
+        return minus(hi, lo, { kind: 'between', about: [`the case's ${facesOfAxis[axis].lo}`, `the case's ${facesOfAxis[axis].hi}`] });
+    };
+    const room = roomBox(ends);
+    return {
+        path: build.path,
+        name: build.name,
+        kind: build.declaration.kind,
+        count,
+        mirrored: build.mirrored,
+        width: size(0, 'x'),
+        depth: size(1, 'y'),
+        height: size(2, 'z'),
+        room,
+        extent: extent ?? room ?? boxBetween({ x: 0, y: 0, z: 0 }, { x: 0, y: 0, z: 0 }),
+        overall: { width: overall(build, 'x'), depth: overall(build, 'y'), height: overall(build, 'z') },
+        parts: build.parts.filter((part) => !part.isAssembly).map((part) => part.path),
+        span: build.span,
+        ...(build.parent ? { inside: build.parent.path } : {}),
+        ...(build.declaration.doc === undefined ? {} : { doc: build.declaration.doc }),
+    };
+}
+
+/** Before anything is kept free. */
+const rawAsker = { ...anyone, order: Number.NEGATIVE_INFINITY };
+
+function roomBox(ends: readonly (readonly [Measure | undefined, Measure | undefined])[]): Box | undefined {
+    const [x, y, z] = ends.map(([lo, hi]) => [numberOf(lo), numberOf(hi)] as const);
+    if (!x || !y || !z || [...x, ...y, ...z].some(Number.isNaN)) return undefined;
+    return boxBetween({ x: x[0], y: y[0], z: z[0] }, { x: x[1], y: y[1], z: z[1] });
+}
+
+/** From the part that stands out most on one side to the one that does on the other. */
+function overall(build: CaseBuild, axis: Axis): Measure | undefined {
+    let [low, high]: [Measure | undefined, Measure | undefined] = [undefined, undefined];
+    let [lowest, highest] = ['', ''];
+    for (const part of partsOf(build)) {
+        const extent = part.extents.value?.[axis];
+        if (!extent?.lo.measure || !extent.hi.measure) continue;
+        const nextLow: Measure | undefined = low ? smaller(low, extent.lo.measure) : extent.lo.measure;
+        const nextHigh: Measure | undefined = high ? larger(high, extent.hi.measure) : extent.hi.measure;
+        if (nextLow !== low) [low, lowest] = [nextLow, part.name];
+        if (nextHigh !== high) [high, highest] = [nextHigh, part.name];
+    }
+    return minus(high, low, { kind: 'measured', about: [`the ${nameOfAxis[axis]} over all`, lowest, highest] });
+}
+
+function partsOf(build: CaseBuild): readonly PlacedPart[] {
+    return build.parts.flatMap((part) => (part.nested ? [part, ...partsOf(part.nested)] : [part]));
+}

@@ -1,0 +1,145 @@
+/** One part in the making: where it is, how thick it is, how far it runs. Everything is computed when it is first asked for. */
+import { tolerance } from '../../geometry/index.js';
+import type { Expression, PartDeclaration, PartStatement, Span } from '../design/design.js';
+import type { Axis, FaceName, Hand, Path, Shop } from '../model/casework.js';
+import type { Measure } from '../model/measure.js';
+import type { CaseBuild } from './case-build.js';
+import { Cell } from './cell.js';
+import type { Construction } from './construction.js';
+import { describePart, type Description } from './described.js';
+import { findExtents } from './extents.js';
+import { axisOfFace, facesOfAxis, isAssemblyKind, type KindOfPart, kindOfPart, nameOfFace } from './kinds.js';
+import { type LayerPlan, layersOfPart, thicknessOfPart } from './layers.js';
+import { because, minus, numberOf } from './measures.js';
+import type { Asker, Room, Spot } from './room.js';
+import { endsOf, type Extents } from './run.js';
+import type { Scope } from './scope.js';
+import { factsOfPart, type PartFacts } from './sizes.js';
+
+/** How a list of shares placed it along one axis, instead of a place of its own. */
+export interface SharedPlace {
+    readonly axis: Axis;
+    readonly lo: () => Spot | undefined;
+    readonly hi: () => Spot | undefined;
+}
+
+export interface PartOrigin {
+    readonly declaration: PartDeclaration;
+    readonly statement: PartStatement;
+    readonly build: CaseBuild;
+    readonly room: Room;
+    readonly scope: Scope;
+    readonly path: Path;
+    readonly name: string;
+    readonly order: number;
+    /** Which of the parts of its statement it is, from 0, and how many there are. */
+    readonly place: { readonly index: number; readonly count: number };
+}
+
+export class PlacedPart implements Asker {
+    readonly kind: string;
+    readonly declaration: PartDeclaration;
+    readonly statement: PartStatement;
+    readonly build: CaseBuild;
+    readonly room: Room;
+    readonly scope: Scope;
+    readonly path: Path;
+    readonly name: string;
+    readonly order: number;
+    readonly place: PartOrigin['place'];
+    readonly description: Cell<Description>;
+    readonly layers: Cell<readonly LayerPlan[]>;
+    readonly thickness: Cell<Measure>;
+    readonly extents: Cell<Extents>;
+    private readonly factsCell: Cell<PartFacts>;
+    hand: Hand | undefined;
+    shared: SharedPlace | undefined;
+    /** The case that fills it, for a case inside a case. */
+    nested: CaseBuild | undefined;
+
+    constructor(
+        private readonly construction: Construction,
+        origin: PartOrigin,
+    ) {
+        this.kind = origin.statement.kind;
+        this.declaration = origin.declaration;
+        this.statement = origin.statement;
+        this.build = origin.build;
+        this.room = origin.room;
+        this.scope = origin.scope;
+        this.path = origin.path;
+        this.name = origin.name;
+        this.order = origin.order;
+        this.place = origin.place;
+        const { nameSpan } = origin.declaration;
+        this.description = new Cell(construction, `${this.path}`, nameSpan, () => describePart(construction, this));
+        this.layers = new Cell(construction, `${this.path}.layers`, nameSpan, () => layersOfPart(construction, this));
+        this.thickness = new Cell(construction, `${this.path}.thickness`, nameSpan, () => thicknessOfPart(construction, this));
+        this.extents = new Cell(construction, `${this.path}`, nameSpan, () => findExtents(construction, this));
+        this.factsCell = new Cell(construction, `${this.path}, its joints`, nameSpan, () => factsOfPart(construction, this));
+    }
+
+    /** Its edges and what joints add; only asked for when all parts are there. */
+    get facts(): PartFacts {
+        return this.factsCell.value ?? { edges: [], adds: {} };
+    }
+    get shop(): Shop {
+        return this.construction.shop;
+    }
+    get span(): Span {
+        return this.statement.span;
+    }
+    get kindOf(): KindOfPart | undefined {
+        return kindOfPart(this.kind);
+    }
+    get isAssembly(): boolean {
+        return isAssemblyKind(this.kind);
+    }
+
+    /** Where one of its faces is, with the part as what bounds there. */
+    faceSpot(axis: Axis, end: 'lo' | 'hi'): Spot | undefined {
+        const spot = this.extents.value?.[axis][end];
+        if (!spot) return undefined;
+        const face = facesOfAxis[axis][end];
+        const name = `${this.name}.${nameOfFace(this.kind, face, this.hand)}`;
+        const says = { kind: 'face' as const, about: [nameOfFace(this.kind, face, this.hand), this.path], span: this.declaration.nameSpan };
+        const bound = { name, part: this.path, stopped: false };
+        return spot.line ? { measure: because(spot.measure, says), bound, line: spot.line } : { measure: because(spot.measure, says), bound };
+    }
+
+    face(name: FaceName): Spot | undefined {
+        const { axis, end } = axisOfFace(name);
+        return this.faceSpot(axis, end);
+    }
+
+    /** The clear height above a shelf: up to the nearest part over it, or the top of the room. */
+    clearAbove(): Measure | undefined {
+        const { value } = this.extents;
+        const own = value && endsOf(value);
+        if (!value || !own) return undefined;
+        let nearest: PlacedPart | undefined;
+        let height = Number.POSITIVE_INFINITY;
+        for (const other of this.build.parts) {
+            const extents = other === this ? undefined : other.extents.value;
+            const ends = extents && endsOf(extents);
+            if (!ends || ends.z.lo < own.z.hi - tolerance.fit || ends.z.lo >= height) continue;
+            const isOver = (['x', 'y'] as const).every(
+                (axis) => Math.min(ends[axis].hi, own[axis].hi) - Math.max(ends[axis].lo, own[axis].lo) > tolerance.fit,
+            );
+            if (isOver && other.kindOf?.thickness === 'z') [nearest, height] = [other, ends.z.lo];
+        }
+        const above = nearest ? nearest.faceSpot('z', 'lo') : this.build.room.face('top', this);
+        if (!above || numberOf(above.measure) <= own.z.hi - tolerance.fit) return undefined;
+        return minus(above.measure, this.faceSpot('z', 'hi')?.measure, { kind: 'between', about: [`${this.name}.upper`, above.bound.name] });
+    }
+
+    /** Whether it was put in the opening or part that an expression names. */
+    isInside(within: Expression, scope: Scope): boolean {
+        return this.build.isWithin(this, within, scope);
+    }
+
+    report(code: string, message: string, more: { readonly hint?: string; readonly found?: string; readonly needed?: string; readonly span?: Span } = {}): undefined {
+        const { span = this.declaration.nameSpan, ...rest } = more;
+        return this.construction.report(code, { span, message, part: this.path, ...rest });
+    }
+}

@@ -1,0 +1,186 @@
+/**
+ * Room kept for a part that comes later: `leave back 1/4in for back`, or a rabbet or groove `for back` in a board's edge. What is written
+ * after it runs only to there; the part itself takes the place, and goes into the boards that are cut for it.
+ */
+import type { Expression, LeaveStatement, Span, Step } from '../design/design.js';
+import type { Axis, FaceName } from '../model/casework.js';
+import type { Measure } from '../model/measure.js';
+import type { Construction } from './construction.js';
+import type { Scoped } from './described.js';
+import { evaluateMeasure, expectLength } from './evaluate.js';
+import { axisOfFace, facesOfAxis, isFaceName } from './kinds.js';
+import { because, minus, plus } from './measures.js';
+import type { PlacedPart } from './placed-part.js';
+import type { Asker, Spot } from './room.js';
+import type { Scope } from './scope.js';
+import { stepsOf } from './treatments.js';
+
+/** Something kept free at a face of a case. */
+export interface Reserve {
+    readonly face: FaceName;
+    /** Parts written up to this one do not see it. */
+    readonly order: number;
+    readonly for: DeclarationName;
+    readonly size: () => Measure | undefined;
+    readonly span: Span;
+}
+
+/** The part it is for, by its declaration, or a word such as `scribe`. */
+export interface DeclarationName {
+    readonly id: string | undefined;
+    readonly name: string;
+}
+
+export function nameOfTarget(target: Expression): DeclarationName {
+    if (target.is === 'name') return { id: target.id, name: target.name };
+    if (target.is === 'item') return nameOfTarget(target.receiver);
+    return { id: undefined, name: target.is === 'word' ? target.word : 'something' };
+}
+
+/** The face less what is kept free there for others than the one who asks. */
+export function lessReserves(spot: Spot, reserves: readonly Reserve[], face: FaceName, asker: Asker): Spot {
+    const { end } = axisOfFace(face);
+    let { measure, bound } = spot;
+    for (const reserve of reserves) {
+        if (reserve.face !== face || reserve.order >= asker.order) continue;
+        if (reserve.for.id !== undefined && reserve.for.id === asker.declaration?.id) continue;
+        const says = { kind: 'reserve' as const, about: [reserve.for.name], span: reserve.span };
+        measure = end === 'lo' ? plus(measure, reserve.size(), says) : minus(measure, reserve.size(), says);
+        bound = { name: `${reserve.for.name}.${end === 'lo' ? 'front' : 'back'}`, stopped: false };
+    }
+    return spot.line ? { measure, bound, line: spot.line } : { measure, bound };
+}
+
+/** The inner side of what is kept for a part: it lies against that. */
+export function spotOfReserve(part: PlacedPart): Spot | undefined {
+    const { room } = part.build;
+    const kind = part.kindOf;
+    const face = kind && facesOfAxis[kind.thickness].lo;
+    const reserve = part.build.reserves.find((one) => one.face === face && one.for.id === part.declaration.id);
+    if (!face || !reserve) return undefined;
+    const spot = room.face(face, part);
+    const says = { kind: 'reserve' as const, about: [part.name], span: reserve.span };
+    return spot && { measure: plus(spot.measure, reserve.size(), says), bound: { name: `the room left for ${part.name}`, stopped: false } };
+}
+
+/** All that the words of a part keep free at the faces of its case. */
+export function reservesOfPart(construction: Construction, part: PlacedPart): readonly Reserve[] {
+    const description = part.description.value;
+    if (!description) return [];
+    const found: Reserve[] = [];
+    for (const { step, edges, scope } of cutsForOthers(construction, part)) {
+        for (const face of edges) {
+            if (!isFaceName(face) || !step.for) continue;
+            const target = nameOfTarget(step.for);
+            found.push({ face, order: part.order, for: target, span: step.span, size: () => roomForStep(construction, part, step, scope, target) });
+        }
+    }
+    for (const leave of allLeaves(part)) found.push(...reservesOfLeave(construction, part, leave));
+    return found;
+}
+
+/** The statement `leave`, in a case or a layer. */
+export function reservesOfLeave(construction: Construction, part: { readonly order: number; readonly build: PlacedPart['build'] }, leave: Scoped<LeaveStatement>): readonly Reserve[] {
+    const { said, scope } = leave;
+    const target = nameOfTarget(said.for);
+    return said.faces.flatMap(({ name, span }) => {
+        if (!isFaceName(name)) {
+            construction.report('PLC-010', { span, message: `\`${name}\` is no side of the room`, needed: 'left, right, front, back, top or bottom' });
+            return [];
+        }
+        const size = () =>
+            said.size
+                ? expectLength(construction, evaluateMeasure(construction, said.size, scope), said.size.span)
+                : thicknessOf(part.build.findPart(target.id));
+        return [{ face: name, order: part.order, for: target, size, span: said.span }];
+    });
+}
+
+function allLeaves(part: PlacedPart): readonly Scoped<LeaveStatement>[] {
+    const description = part.description.value;
+    if (!description) return [];
+    return [...description.leaves, ...description.layers.flatMap(({ said, scope }) => said.phrases.leaves.map((leave) => ({ said: leave, scope })))];
+}
+
+interface CutForOther {
+    readonly step: Step;
+    readonly edges: readonly string[];
+    readonly scope: Scope;
+}
+
+function cutsForOthers(construction: Construction, part: PlacedPart): readonly CutForOther[] {
+    const edges = part.description.value?.edges ?? [];
+    return edges.flatMap(({ said, scope }) =>
+        stepsOf(construction, said.treatment)
+            .filter((step) => step.for && (step.does === 'rabbet' || step.does === 'groove'))
+            .map((step) => ({ step, edges: said.edges.map((edge) => edge.name), scope })),
+    );
+}
+
+/** A rabbet is as wide as it says, or as the part for it is thick; a groove stands in from the edge as well. */
+function roomForStep(construction: Construction, part: PlacedPart, step: Step, scope: Scope, target: DeclarationName): Measure | undefined {
+    const width = cutSize(construction, step, scope, 'wide') ?? thicknessOf(part.build.findPart(target.id));
+    const said = step.options.find((one) => one.name === 'inset')?.value ?? step.at[0]?.distance;
+    if (step.does !== 'groove' || !said) return width;
+    const inset = expectLength(construction, evaluateMeasure(construction, said, scope), said.span);
+    return plus(inset, width, { kind: 'reserve', about: [target.name], span: step.span });
+}
+
+function thicknessOf(part: PlacedPart | undefined): Measure | undefined {
+    return part?.thickness.value;
+}
+
+/** The measure of a cut that goes with a word; a single bare measure is how deep it is. */
+export function cutSize(construction: Construction, step: Step, scope: Scope, word: 'deep' | 'wide'): Measure | undefined {
+    const { value } = step;
+    const expression =
+        value?.is === 'dimensions'
+            ? value.items.find((item) => item.word === word)?.value
+            : value?.is === 'by'
+              ? value.parts[word === 'wide' ? 0 : 1]
+              : word === 'deep'
+                ? value
+                : undefined;
+    return expression && expectLength(construction, evaluateMeasure(construction, expression, scope), expression.span);
+}
+
+/** Where a part ends inside a board that is cut for it: its face, moved into the board by the depth of the rabbet or groove. */
+export function rabbetFor(construction: Construction, board: PlacedPart, part: PlacedPart, axis: Axis): Measure | undefined {
+    const kind = board.kindOf;
+    if (kind?.thickness !== axis) return undefined;
+    const depth = depthFor(construction, board, part);
+    if (!depth) return undefined;
+    const own = part.room.face(facesOfAxis[axis].lo, part);
+    const isLow = isBelow(board, own, axis);
+    const face = board.faceSpot(axis, isLow ? 'hi' : 'lo');
+    const says = { kind: 'stops' as const, about: [`the rabbet in ${board.name}`, board.name], span: board.span };
+    const measure = isLow ? minus(face?.measure, depth, says) : plus(face?.measure, depth, says);
+    return because(measure, says);
+}
+
+/** Whether the board stands at the low side of the room. */
+function isBelow(board: PlacedPart, room: Spot | undefined, axis: Axis): boolean {
+    const lo = board.extents.value?.[axis].lo;
+    if (!lo?.measure || !room?.measure) return true;
+    const high = board.build.room.face(facesOfAxis[axis].hi, board);
+    const [own, low, top] = [lo.measure, room.measure, high?.measure].map((one) => (one ? Number(toNumber(one)) : 0)) as [number, number, number];
+    return own - low < top - own;
+}
+
+function toNumber(measure: Measure): number {
+    const { value } = measure.quantity;
+    return typeof value === 'number' ? value : value.toNumber();
+}
+
+function depthFor(construction: Construction, board: PlacedPart, part: PlacedPart): Measure | undefined {
+    for (const { step, scope } of cutsForOthers(construction, board)) {
+        if (step.for && nameOfTarget(step.for).id === part.declaration.id) return cutSize(construction, step, scope, 'deep');
+    }
+    const layers = board.layers.value ?? [];
+    const short = layers.filter((layer) => layer.leaves.some(({ said }) => nameOfTarget(said.for).id === part.declaration.id));
+    let depth: Measure | undefined;
+    for (const layer of short) {
+        depth = depth ? plus(depth, layer.thickness, { kind: 'thickness', about: ['layers that stop short', board.name] }) : layer.thickness;
+    }
+    return depth;
+}

@@ -1,0 +1,148 @@
+/**
+ * Running: a part goes on until it meets something that was written before it.
+ *
+ * What stands in the way right across the part's way stops it; what stands there only in part does not (that is an overlap, which a
+ * rule reports). Decided in plain numbers within the fit tolerance; the size itself comes from the spot of what it meets.
+ */
+import { tolerance } from '../../geometry/index.js';
+import type { Axis } from '../model/casework.js';
+import type { CurveLaw } from './curve-law.js';
+import { axes, facesOfAxis, nameOfFace } from './kinds.js';
+import { because, numberOf } from './measures.js';
+import type { PlacedPart } from './placed-part.js';
+import type { Spot } from './room.js';
+
+export interface Extent {
+    readonly lo: Spot;
+    readonly hi: Spot;
+}
+export type Extents = Record<Axis, Extent>;
+export interface Ends {
+    readonly lo: number;
+    readonly hi: number;
+}
+
+export interface Run {
+    readonly extents: Extents;
+    /** The axes along which it still runs, and the ends of them that are placed already. */
+    readonly free: readonly Axis[];
+    readonly fixed: ReadonlySet<string>;
+    /** Which end it starts from where something stands in the middle of its way. */
+    readonly from: Partial<Record<Axis, 'lo' | 'hi'>>;
+    /** Axes that an obstacle need not cover: those along which the thing is only as thick as it is. */
+    readonly through: readonly Axis[];
+    readonly obstacles: readonly PlacedPart[];
+    /** How much further it goes into the obstacle: into its rabbet or groove. */
+    readonly into?: (obstacle: PlacedPart, axis: Axis) => Spot['measure'];
+    readonly name: string;
+}
+
+export interface RunResult {
+    readonly extents: Extents;
+    /** What stands in the middle of the way, when it is not said from where to run. */
+    readonly unclear: { readonly obstacle: PlacedPart; readonly axis: Axis } | undefined;
+}
+
+/** Follows a run to its ends. A part that could not be placed stops nothing: its own line says why. */
+export function follow(run: Run): RunResult {
+    const extents: Extents = { ...run.extents };
+    let unclear: RunResult['unclear'];
+    const waiting = new Set(run.obstacles);
+    for (let progress = true; progress; ) {
+        progress = false;
+        for (const obstacle of waiting) {
+            const met = meeting(extents, obstacle);
+            if (!met) continue;
+            const axis = run.free.find((one) => isStopped(run, one, met));
+            if (!axis) continue;
+            waiting.delete(obstacle);
+            const stop = stopAt(run, extents, obstacle, axis, met);
+            if (!stop) {
+                unclear ??= { obstacle, axis };
+                continue;
+            }
+            extents[axis] = stop;
+            progress = true;
+        }
+    }
+    return { extents, unclear };
+}
+
+interface Meeting {
+    readonly own: Record<Axis, Ends>;
+    readonly other: Record<Axis, Ends>;
+}
+
+/** Where two things share room, each with its own extent there. */
+function meeting(extents: Extents, obstacle: PlacedPart): Meeting | undefined {
+    const others = obstacle.extents.value;
+    const own = endsOf(extents);
+    const other = others && endsOf(others);
+    if (!own || !others || !other) return undefined;
+    const shared = (axis: Axis): Ends => ({ lo: Math.max(own[axis].lo, other[axis].lo), hi: Math.min(own[axis].hi, other[axis].hi) });
+    own.y = localDepth(own.y, extents.y.hi.line, shared('x'), shared('z'));
+    other.y = localDepth(other.y, others.y.hi.line, shared('x'), shared('z'));
+    for (const axis of axes) {
+        const { lo, hi } = shared(axis);
+        if (hi - lo <= tolerance.fit) return undefined;
+    }
+    return { own, other };
+}
+
+/** How deep a thing with a curved front is where the other one is. */
+function localDepth(ends: Ends, line: CurveLaw | undefined, x: Ends, z: Ends): Ends {
+    const along = line?.over === 'width' ? x : z;
+    const range = line?.range(along.lo, along.hi);
+    return range ? { lo: ends.lo, hi: range.most } : ends;
+}
+
+export function endsOf(extents: Extents): Record<Axis, Ends> | undefined {
+    const ends = {} as Record<Axis, Ends>;
+    for (const axis of axes) {
+        const [lo, hi] = [numberOf(extents[axis].lo.measure), numberOf(extents[axis].hi.measure)];
+        if (Number.isNaN(lo) || Number.isNaN(hi)) return undefined;
+        ends[axis] = { lo, hi };
+    }
+    return ends;
+}
+
+/** Whether the obstacle closes the whole way along an axis: it covers the other axes, or the thing is thin there. */
+function isStopped(run: Run, axis: Axis, { own, other }: Meeting): boolean {
+    if (run.fixed.has(`${axis}lo`) && run.fixed.has(`${axis}hi`)) return false;
+    return axes.every(
+        (across) =>
+            across === axis ||
+            run.through.includes(across) ||
+            (other[across].lo <= own[across].lo + tolerance.fit && other[across].hi >= own[across].hi - tolerance.fit),
+    );
+}
+
+function stopAt(run: Run, extents: Extents, obstacle: PlacedPart, axis: Axis, { own, other }: Meeting): Extent | undefined {
+    const atLow = other[axis].lo <= own[axis].lo + tolerance.fit;
+    const atHigh = other[axis].hi >= own[axis].hi - tolerance.fit;
+    const side = atLow && !atHigh ? 'lo' : atHigh && !atLow ? 'hi' : oppositeOf(fromOf(run, axis));
+    if (!side || run.fixed.has(axis + side)) return undefined;
+    const { lo, hi } = extents[axis];
+    return side === 'lo' ? { lo: stoppingSpot(run, obstacle, axis, 'hi'), hi } : { lo, hi: stoppingSpot(run, obstacle, axis, 'lo') };
+}
+
+/** A placed end is where it runs from. */
+function fromOf(run: Run, axis: Axis): 'lo' | 'hi' | undefined {
+    if (run.fixed.has(`${axis}lo`)) return 'lo';
+    if (run.fixed.has(`${axis}hi`)) return 'hi';
+    return run.from[axis];
+}
+
+function oppositeOf(end: 'lo' | 'hi' | undefined): 'lo' | 'hi' | undefined {
+    return end === 'lo' ? 'hi' : end === 'hi' ? 'lo' : undefined;
+}
+
+function stoppingSpot(run: Run, obstacle: PlacedPart, axis: Axis, end: 'lo' | 'hi'): Spot {
+    const spot = obstacle.faceSpot(axis, end);
+    const face = nameOfFace(obstacle.kind, facesOfAxis[axis][end], obstacle.hand);
+    const name = `${obstacle.name}.${face}`;
+    const says = { kind: 'stops' as const, about: [name, obstacle.name], span: obstacle.statement.span };
+    const measure = run.into ? run.into(obstacle, axis) : undefined;
+    const reached = because(spot?.measure, says);
+    return { measure: measure ?? reached, bound: { name, part: obstacle.path, stopped: true } };
+}

@@ -1,0 +1,138 @@
+/** Materials, species, goods and the rest, evaluated when first asked for. */
+import { dimension } from '../../quantity/index.js';
+import type { DeclarationId, Expression, FactDeclaration, Property } from '../design/design.js';
+import type { Grain, Thing, ThingValue } from '../model/casework.js';
+import type { Measure } from '../model/measure.js';
+import { Cell } from './cell.js';
+import type { Construction } from './construction.js';
+import { evaluate, evaluateMeasure, expectDimension } from './evaluate.js';
+import { because } from './measures.js';
+import { Scope } from './scope.js';
+import { dimensionOfProperty } from './vocabulary.js';
+
+export class Things {
+    private readonly cells = new Map<DeclarationId, Cell<Thing>>();
+
+    constructor(private readonly construction: Construction) {}
+
+    /** The thing of a declaration; undefined if it is none. */
+    thing(id: DeclarationId): Thing | undefined {
+        let cell = this.cells.get(id);
+        if (!cell) {
+            const declaration = this.construction.design.declarations.get(id);
+            if (declaration?.is !== 'fact') return undefined;
+            cell = new Cell(this.construction, declaration.name, declaration.nameSpan, () => this.evaluate(declaration));
+            this.cells.set(id, cell);
+        }
+        return cell.value;
+    }
+
+    property(id: DeclarationId, name: string): ThingValue | undefined {
+        return this.thing(id)?.properties.get(name);
+    }
+
+    /** All that were asked for, in the order of asking. */
+    all(): ReadonlyMap<DeclarationId, Thing> {
+        const all = new Map<DeclarationId, Thing>();
+        for (const [id, cell] of this.cells) if (cell.value) all.set(id, cell.value);
+        return all;
+    }
+
+    /** How thick stock of a material is: what a caliper reads, or else what it is planed to, or what it is called. */
+    thicknessOf(id: DeclarationId): Measure | undefined {
+        for (const name of ['actual', 'planed', 'thickness']) {
+            const value = this.property(id, name);
+            if (value?.is === 'measure') return value.measure;
+        }
+        return undefined;
+    }
+
+    grainOf(id: DeclarationId): Grain {
+        const grain = this.property(id, 'grain');
+        if (grain?.is === 'word' && (grain.word === 'width' || grain.word === 'none')) return grain.word;
+        const family = this.thing(id)?.family;
+        return family === 'fibreboard' || family === 'particleboard' || family === 'hardboard' || family === 'glass' ? 'none' : 'length';
+    }
+
+    private evaluate(declaration: FactDeclaration): Thing {
+        const model = declaration.like === undefined ? undefined : this.thing(declaration.like);
+        const properties = new Map(model?.properties);
+        const scope = new Scope(undefined);
+        for (const property of declaration.properties) {
+            const value = this.valueOf(property, declaration, scope);
+            if (value) properties.set(property.name, value);
+        }
+        const { id, kind, name, span, nameSpan, doc } = declaration;
+        const family = declaration.family ?? model?.family;
+        return { id, kind, name, properties, span, nameSpan, ...(family === undefined ? {} : { family }), ...(doc === undefined ? {} : { doc }) };
+    }
+
+    private valueOf(property: Property, owner: FactDeclaration, scope: Scope): ThingValue | undefined {
+        const { span } = property;
+        if (property.properties.length > 0) {
+            const properties = new Map<string, ThingValue>();
+            for (const inner of property.properties) {
+                const value = this.valueOf(inner, owner, scope);
+                if (value) properties.set(inner.name, value);
+            }
+            return { is: 'block', properties, span };
+        }
+        if (!property.value) return { is: 'truth', value: true, span };
+        return this.fromExpression(property.value, property, owner, scope);
+    }
+
+    private fromExpression(expression: Expression, property: Property, owner: FactDeclaration, scope: Scope): ThingValue | undefined {
+        const { span } = property;
+        const measure = (one: Expression): Measure | undefined => this.measureOf(one, property, owner, scope);
+        switch (expression.is) {
+            case 'list':
+                if (expression.items.every((item) => item.is === 'by')) {
+                    return { is: 'sizes', sizes: expression.items.map((item) => known(item.is === 'by' ? item.parts.map(measure) : [])), span };
+                }
+                return { is: 'measures', measures: known(expression.items.map(measure)), words: [], span };
+            case 'by':
+                return { is: 'sizes', sizes: [known(expression.parts.map(measure))], span };
+            case 'dimensions': {
+                const measures = known(expression.items.map((item) => measure(item.value)));
+                return { is: 'measures', measures, words: expression.items.map((item) => item.word), span };
+            }
+            case 'interval':
+                return { is: 'measures', measures: known([measure(expression.first), measure(expression.last)]), words: expression.word ? [expression.word] : [], span };
+            case 'rate': {
+                const amount = evaluateMeasure(this.construction, expression.amount, scope);
+                return amount && { is: 'rate', amount, per: expression.per, span };
+            }
+            case 'text':
+                return { is: 'text', text: expression.text, span };
+            case 'word':
+                return { is: 'word', word: expression.word, span };
+            case 'tradeSize':
+                return { is: 'word', word: expression.text, span };
+            case 'truth':
+                return { is: 'truth', value: expression.value, span };
+        }
+        const value = evaluate(this.construction, expression, scope);
+        if (value?.is === 'thing') return { is: 'thing', id: value.declaration.id, name: value.declaration.name, span };
+        if (value?.is !== 'measure') return undefined;
+        const found = this.inNeeded(value.measure, expression, property, owner);
+        return found && { is: 'measure', measure: found, span };
+    }
+
+    private measureOf(expression: Expression, property: Property, owner: FactDeclaration, scope: Scope): Measure | undefined {
+        const measure = evaluateMeasure(this.construction, expression, scope);
+        return measure && this.inNeeded(measure, expression, property, owner);
+    }
+
+    /** The measure as the property of its owner, if it is of the dimension that the property takes. */
+    private inNeeded(measure: Measure, expression: Expression, property: Property, owner: FactDeclaration): Measure | undefined {
+        const needed = dimensionOfProperty(owner.kind, property.name);
+        const found = needed ? expectDimension(this.construction, measure, needed, expression.span) : measure;
+        const named = because(found, { kind: 'property', about: [property.name, owner.name], span: property.span });
+        if (named && named.quantity.dimension !== dimension.none) this.construction.note(property.span, named);
+        return named;
+    }
+}
+
+function known(measures: readonly (Measure | undefined)[]): readonly Measure[] {
+    return measures.filter((measure) => measure !== undefined);
+}
