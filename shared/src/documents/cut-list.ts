@@ -12,7 +12,7 @@ import { materialInWords, materialOrder } from './material-words.js';
 import { namesInWords, partNamer } from './part-names.js';
 import { type PrintStyle, printStyle, sizeCell } from './print-style.js';
 import { projectFacts } from './project-facts.js';
-import type { Cell, Column, Group, Row, Sheet } from './sheet.js';
+import { type Cell, type Column, type Group, type Row, type Sheet, sizeDirections } from './sheet.js';
 import { thingName } from './thing-values.js';
 
 /** Pieces that are one row, in the order in which they were built. */
@@ -33,8 +33,7 @@ export function cutList(casework: Casework, options: DocumentOptions): Sheet {
         groups: groupsOf(batches, casework, print),
         notes: [
             'Quantities are for all that is built.',
-            'Sizes are length x width x thickness; the length of a sheet piece lies along the grain unless its row says otherwise.',
-            'Rough is what to cut first, core is without bands and nosings, finished is as delivered.',
+            'Sizes are length x width x thickness. Rough is what to cut first, core is without bands and nosings, finished is as delivered.',
             'Edges are in the order of work.',
         ],
     };
@@ -86,32 +85,32 @@ function largestFirst(a: Measure | undefined, b: Measure | undefined): number {
 /** One group for each material, in the order of the batches. */
 function groupsOf(batches: readonly Batch[], casework: Casework, print: PrintStyle): readonly Group[] {
     const nameOf = partNamer(casework);
+    const rows = batches.map((batch) => rowOf(batch, casework, print, nameOf));
     const byMaterial = new Map<string | undefined, Row[]>();
-    for (const batch of batches) {
-        const row = rowOf(batch, casework, print, nameOf);
-        const rows = byMaterial.get(batch.first.material);
-        if (rows) rows.push(row);
+    batches.forEach((batch, index) => {
+        const row = warnOfLookalike(index, batches, rows);
+        const known = byMaterial.get(batch.first.material);
+        if (known) known.push(row);
         else byMaterial.set(batch.first.material, [row]);
-    }
+    });
     return [...byMaterial].map(([material, rows]) => ({ heading: materialInWords(casework, material, print), rows, notes: [] }));
 }
 
 function rowOf({ first, pieces }: Batch, casework: Casework, print: PrintStyle, nameOf: (path: string) => string): Row {
-    const texts = {
-        parts: namesInWords(pieces.map((piece) => nameOf(piece.part))),
-        piece: inWordsOnce(pieces.map((piece) => piece.name)),
-        material: first.material === undefined ? '' : thingName(casework, first.material),
-        grain: first.grain === 'none' ? '' : `along ${first.grain}`,
-        hand: first.hand ?? '',
-        edges: edgesOfPiece(first, casework, print),
-        notes: inWordsOnce(pieces.flatMap((piece) => piece.notes)),
-    };
-    const cells: Record<string, Cell> = {
+    const text = (words: string): Cell => ({ is: 'text', text: words });
+    return {
+        parts: text(namesInWords(pieces.map((piece) => nameOf(piece.part)))),
+        piece: text(eachOnce(pieces.map((piece) => piece.name)).join(', ')),
         quantity: { is: 'count', count: pieces.reduce((sum, piece) => sum + piece.quantity, 0) },
+        material: text(first.material === undefined ? '' : thingName(casework, first.material)),
+        finished: sizeCell(first.finished, print),
+        core: sizeCell(first.core, print),
+        rough: sizeCell(first.rough, print),
+        grain: text(first.grain === 'none' ? '' : `along ${first.grain}`),
+        hand: text(first.hand ?? ''),
+        edges: text(edgesOfPiece(first, casework, print)),
+        notes: text(eachOnce(pieces.flatMap((piece) => piece.notes)).join('; ')),
     };
-    for (const [key, text] of Object.entries(texts)) cells[key] = { is: 'text', text };
-    for (const stage of ['finished', 'core', 'rough'] as const) cells[stage] = sizeCell(first[stage], print);
-    return cells;
 }
 
 /** The edges of a piece that is the part or a layer of it; a band or nosing is itself the treatment of an edge. */
@@ -120,7 +119,40 @@ function edgesOfPiece(piece: Piece, casework: Casework, print: PrintStyle): stri
     return isStrip ? '' : edgesInWords(casework.parts.get(piece.part)?.edges ?? [], casework, print);
 }
 
-/** Texts, each once, in their order. */
-function inWordsOnce(texts: readonly string[]): string {
-    return [...new Set(texts)].join('; ');
+function eachOnce(texts: readonly string[]): readonly string[] {
+    return [...new Set(texts)];
+}
+
+// ---------------------------------------------------------------- rows that print the same and are not
+
+/** The row, with a word of warning where an earlier one prints the same sizes and its pieces are a little larger or smaller. */
+function warnOfLookalike(index: number, batches: readonly Batch[], rows: readonly Row[]): Row {
+    const row = rows[index]!;
+    const earlier = rows.findIndex((other, at) => at < index && printsTheSame(other, row) && !sameSizes(batches[at]!, batches[index]!));
+    const before = rows[earlier]?.parts;
+    if (before?.is !== 'text') return row;
+    const warning = `not the same as ${before.text}: they differ by less than is printed`;
+    const notes = row.notes?.is === 'text' && row.notes.text !== '' ? `${warning}; ${row.notes.text}` : warning;
+    return { ...row, notes: { is: 'text', text: notes } };
+}
+
+const stages = ['finished', 'core', 'rough'] as const;
+const seen = ['material', 'piece', 'grain', 'hand', 'edges', ...stages] as const;
+
+function printsTheSame(a: Row, b: Row): boolean {
+    return seen.every((key) => printed(a[key]) === printed(b[key]));
+}
+
+function printed(cell: Cell | undefined): string {
+    if (cell?.is === 'text') return cell.text;
+    if (cell?.is !== 'size') return '';
+    return sizeDirections.map((direction) => `${cell[direction]?.printed.text} ${cell[direction]?.printed.off}`).join(' x ');
+}
+
+function sameSizes({ first: a }: Batch, { first: b }: Batch): boolean {
+    return stages.every((stage) => sizeDirections.every((direction) => sameMeasure(a[stage][direction], b[stage][direction])));
+}
+
+function sameMeasure(a: Measure | undefined, b: Measure | undefined): boolean {
+    return a && b ? quantity.compare(a.quantity, b.quantity) === 0 : a === b;
 }

@@ -2,7 +2,7 @@
 import type { Casework, Joint, JointStep } from '../casework/index.js';
 import { type Box, tolerance } from '../geometry/index.js';
 import { real } from '../quantity/index.js';
-import { inWords, type PrintStyle } from './print-style.js';
+import { asBought, type PrintStyle } from './print-style.js';
 
 /** Steps of a joint that use up something bought, each with what the shop calls it. */
 const boughtBySteps: Readonly<Record<string, string>> = {
@@ -32,7 +32,7 @@ export function countFasteners(casework: Casework, print: PrintStyle): readonly 
         for (const step of joint.steps) {
             const word = boughtBySteps[step.does];
             if (word === undefined) continue;
-            const sizes = [step.size, step.amount && inWords(step.amount, print)].filter((size) => size !== undefined);
+            const sizes = [step.size, step.amount && asBought(step.amount, print)].filter((size) => size !== undefined);
             const name = [word, sizes.join(' x ')].filter((text) => text !== '').join(' ');
             const known = totals.get(name) ?? { count: 0, joints: new Set<string>() };
             const count = countInJoint(step, joint, casework);

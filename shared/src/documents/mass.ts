@@ -31,10 +31,10 @@ export function massOfPart(casework: Casework, part: Part): Quantity | undefined
     );
 }
 
-/** The mass of the block that the sizes of a piece span. Bands and nosings are pieces of their own, so the others count without them. */
+/** The mass of the block that the sizes of a piece span. Bands and nosings are pieces of their own, so the core is what counts. */
 function massOfBlock(casework: Casework, piece: Piece): Quantity | undefined {
     const density = densityOf(casework, piece.material === undefined ? undefined : casework.things.get(piece.material));
-    const volume = volumeOf(isStrip(piece) ? piece.finished : piece.core);
+    const volume = volumeOf(piece.core);
     return density && volume && quantity.multiply(volume, density);
 }
 

@@ -9,7 +9,7 @@ import { type Quantity, quantity, Rational, type Real, real, sayMeasure } from '
 import type { DocumentOptions } from './document-options.js';
 import { countFasteners, gluedJoints } from './fastener-count.js';
 import { materialDetails, materialOrder } from './material-words.js';
-import { inWords, type PrintStyle, printStyle, sizeAmount, totalCell } from './print-style.js';
+import { asBought, type PrintStyle, printStyle, sizeAmount, totalCell } from './print-style.js';
 import { projectFacts } from './project-facts.js';
 import type { Cell, Column, Group, Row, Sheet } from './sheet.js';
 import { areaOf, times, total, volumeOf } from './size-arithmetic.js';
@@ -52,7 +52,8 @@ function columns(print: PrintStyle): readonly Column[] {
         { key: 'item', heading: 'Item', align: 'left' },
         { key: 'details', heading: 'Details', align: 'left' },
         { key: 'section', heading: 'Width x thickness', unit: print.sizeUnit, align: 'left' },
-        { key: 'quantity', heading: 'Quantity', align: 'right' },
+        { key: 'pieces', heading: 'Pieces', align: 'right' },
+        { key: 'count', heading: 'Count', align: 'right' },
         { key: 'length', heading: 'Length', unit: print.runUnit, align: 'right' },
         { key: 'area', heading: 'Area', unit: print.areaUnit, align: 'right' },
         { key: 'volume', heading: 'Volume', unit: print.volumeUnit, align: 'right' },
@@ -109,7 +110,7 @@ function panelGroup(stocks: readonly Stock[], casework: Casework, print: PrintSt
             group: text(heading),
             item: text(thingName(casework, id)),
             details: text(materialDetails(material, print)),
-            quantity: { is: 'count', count: countOf(pieces) },
+            pieces: { is: 'count', count: countOf(pieces) },
             area: totalCell(area, print.areaUnit, 2),
             use: text(usesInWords(pieces)),
         };
@@ -131,16 +132,16 @@ function panelGroup(stocks: readonly Stock[], casework: Casework, print: PrintSt
     };
 }
 
-function sheetInWords([along, across]: readonly [Measure, Measure], print: PrintStyle): string {
-    return `${inWords(along, print)} x ${inWords(across, print)}`;
+function sheetInWords([width, length]: readonly [Measure, Measure], print: PrintStyle): string {
+    return `${asBought(width, print)} x ${asBought(length, print)}`;
 }
 
 /** Above a whole number by less than this part, an approximate count of sheets is that whole number. */
 const sheetTolerance = 1e-9;
 
 /** How many sheets have at least an area; undefined for a sheet without an area. */
-function sheetsByArea(area: Quantity, [along, across]: readonly [Measure, Measure]): number | undefined {
-    const sheets = quantity.divide(area, quantity.multiply(along.quantity, across.quantity))?.value;
+function sheetsByArea(area: Quantity, [width, length]: readonly [Measure, Measure]): number | undefined {
+    const sheets = quantity.divide(area, quantity.multiply(width.quantity, length.quantity))?.value;
     if (sheets === undefined) return undefined;
     return real.toNumber(real.ceiling(typeof sheets === 'number' ? sheets - sheetTolerance : sheets));
 }
@@ -167,7 +168,7 @@ function solidGroup(stocks: readonly Stock[], casework: Casework, print: PrintSt
                 item: text(thingName(casework, stock.id)),
                 details: text(materialDetails(stock.material, print)),
                 section: text(sectionInWords(pieces[0]!, print)),
-                quantity: { is: 'count', count: countOf(pieces) },
+                pieces: { is: 'count', count: countOf(pieces) },
                 length: totalCell(length, print.runUnit, decimals.length),
                 volume: totalCell(volume, print.volumeUnit, decimals.volume),
                 use: text(usesInWords(pieces)),
@@ -177,9 +178,8 @@ function solidGroup(stocks: readonly Stock[], casework: Casework, print: PrintSt
         const sum = cell.is === 'amount' ? `${cell.amount.printed.text} ${print.volumeUnit.symbol}` : 'not known';
         notes.push(`${thingName(casework, stock.id)} in all: ${sum}.`);
     }
-    notes.push(
-        'Boards count at the rough thickness of their material where it is stated, bands and nosings at their own. One bdft is 144 cubic inches.',
-    );
+    notes.push('Boards count at the rough thickness of their material where it is stated, bands and nosings at their own.');
+    if (print.system === 'inch') notes.push('One bdft (board foot) is 144 cubic inches.');
     return { heading, rows, notes };
 }
 
@@ -225,7 +225,7 @@ function fastenerGroup(casework: Casework, print: PrintStyle): Group {
         ({ name, count, joints }): Row => ({
             group: text(heading),
             item: text(name),
-            quantity: countCell(count),
+            count: countCell(count),
             use: text(joints.join(', ')),
         }),
     );
@@ -241,5 +241,5 @@ const spacingNote =
 function gluedInWords(casework: Casework): string {
     const roles = new Set(casework.pieces.map((piece) => piece.role));
     const strips = [roles.has('band') ? 'bands' : '', roles.has('nosing') ? 'nosings' : '', roles.has('layer') ? 'layers' : ''];
-    return [...gluedJoints(casework), ...strips.filter((word) => word !== '')].join(', ');
+    return [...gluedJoints(casework), ...strips].filter((word) => word !== '').join(', ');
 }

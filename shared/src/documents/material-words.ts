@@ -1,7 +1,7 @@
 /** How documents speak of materials, and in which order. */
 import type { Casework, Thing } from '../casework/index.js';
 import { dimension, formatLength } from '../quantity/index.js';
-import { inWords, type PrintStyle } from './print-style.js';
+import { asBought, type PrintStyle } from './print-style.js';
 import { isSolidWood, measureProperty, thingName, wordOf } from './thing-values.js';
 
 /** What a list calls pieces whose material could not be found out. */
@@ -24,10 +24,10 @@ export function materialDetails(material: Thing | undefined, print: PrintStyle):
     return [
         material.family,
         wordOf(material.properties.get('species')),
-        called && inWords(called, print),
+        called && asBought(called, print),
         actual && `actual ${caliperReading(actual.quantity, print)}`,
         rough,
-        planed && `planed to ${inWords(planed, print)}`,
+        planed && `planed to ${asBought(planed, print)}`,
     ]
         .filter((detail) => detail !== undefined)
         .join(', ');

@@ -7,7 +7,7 @@
 import type { Assembly, Casework, Opening, Part, Piece, Size } from '../casework/index.js';
 import type { DocumentOptions, Locate, SourcePlace } from './document-options.js';
 import { findingRecord } from './finding-record.js';
-import { massOfPart } from './mass.js';
+import { densityOf, massOfPart } from './mass.js';
 import { materialNamer, modelMaterials } from './model-materials.js';
 import { kilograms, millimetres } from './model-values.js';
 import { edgesOf, featuresOf, jointsOf } from './model-work.js';
@@ -41,13 +41,20 @@ export function modelDocument(casework: Casework, options: DocumentOptions): Jso
         pieces: casework.pieces.map((piece) => pieceOf(piece, context)),
         materials: modelMaterials(casework, options.locate),
         findings: options.findings.map((finding) => ({ ...findingRecord(finding, options.locate, options.sourceOf) })),
-        notes: [massNote],
+        notes: [massNote, ...withoutDensity(context)],
     };
 }
 
 const massNote =
     'The mass of a part is density times volume of its pieces, before rabbets, grooves, rounds and joints are cut; under a curve its mean ' +
     'depth counts. It is null where the density of a material or a size is not known.';
+
+/** Which materials keep masses from being known. */
+function withoutDensity({ casework, materialName }: Context): readonly string[] {
+    const used = new Set(casework.pieces.map((piece) => piece.material).filter((id) => id !== undefined));
+    const unknown = [...used].filter((id) => !densityOf(casework, casework.things.get(id))).map(materialName);
+    return unknown.length === 0 ? [] : [`Of these materials no density is stated, so parts of them have no mass: ${unknown.join(', ')}.`];
+}
 
 function projectOf({ project }: Casework): JsonObject | null {
     if (!project) return null;

@@ -20,7 +20,7 @@ import type { Amount, Cell } from './sheet.js';
 const finestFraction = 32;
 
 /** The words for a size that is printed but not exact, for the head of a sheet. */
-const fullAndShy = '`full` is a little over what is printed, `shy` a little under';
+const fullAndShy = '"full" is a little over what is printed, "shy" a little under';
 
 export interface PrintStyle {
     readonly system: 'inch' | 'mm';
@@ -53,13 +53,15 @@ function unitOf(symbol: string): Unit {
     return unit;
 }
 
-function lengthStyle({ system }: PrintStyle, mark: 'letters' | 'none'): LengthStyle {
-    return system === 'inch' ? { system, denominator: finestFraction, mark } : { system, decimals: 1, zeros: 'dropped', mark };
+function columnStyle({ system }: PrintStyle): LengthStyle {
+    return system === 'inch'
+        ? { system, denominator: finestFraction, mark: 'none' }
+        : { system, decimals: 1, zeros: 'dropped', mark: 'none' };
 }
 
 /** A size for a column whose heading has the unit. */
 export function sizeAmount(measure: Measure, print: PrintStyle): Amount {
-    return { quantity: measure.quantity, printed: formatLength(measure.quantity, lengthStyle(print, 'none')) };
+    return { quantity: measure.quantity, printed: formatLength(measure.quantity, columnStyle(print)) };
 }
 
 /** A part's or a piece's size as a cell; what is not known of it stays unknown. */
@@ -75,10 +77,18 @@ export function totalCell(total: Quantity | undefined, unit: Unit, decimals: num
     return { is: 'amount', amount: { quantity: total, printed: { text, exact: false, off: undefined } } };
 }
 
-/** A quantity within a sentence, with its unit: `1/8in`, `7/32in full`, `2.4mm`. Lengths go by the document's system. */
-export function inWords(measure: Measure | undefined, print: PrintStyle): string {
+/** A size within a sentence, in the document's system and with its unit: `1/8in`, `7/32in full`, `2.4mm`. */
+export function inWords(measure: Measure | undefined, { system }: PrintStyle): string {
     if (!measure) return '?';
     const of = measure.quantity;
-    if (of.dimension === dimension.length) return sayMeasure(formatLength(of, lengthStyle(print, 'letters')));
-    return formatQuantity(of, usualStyle(print.system, finestFraction)).text;
+    if (of.dimension !== dimension.length) return formatQuantity(of, usualStyle(system, finestFraction)).text;
+    // A tenth of a millimetre is finer than what a sentence is about, so there full and shy would only be noise.
+    if (system === 'mm') return formatLength(of, { system, decimals: 1, zeros: 'dropped' }).text;
+    const fine = formatLength(of, { system, denominator: 2 * finestFraction });
+    return fine.exact ? fine.text : sayMeasure(formatLength(of, { system, denominator: finestFraction }));
+}
+
+/** What is bought by its size keeps the size it was written with, in a document of either system: a 1 1/4in screw, a 48in sheet. */
+export function asBought(measure: Measure, { system }: PrintStyle): string {
+    return formatQuantity(measure.quantity, usualStyle(system, 2 * finestFraction)).text;
 }

@@ -20,8 +20,7 @@ export function writeJson(data: JsonObject): string {
 function rounded(value: JsonValue): JsonValue {
     if (typeof value === 'number') {
         if (!Number.isFinite(value)) throw new RangeError(`${value} cannot be written as JSON`);
-        // Adding zero makes a negative zero a plain one.
-        return Number(value.toFixed(mostDecimals)) + 0;
+        return Number(value.toFixed(mostDecimals));
     }
     if (typeof value !== 'object' || value === null) return value;
     if (isList(value)) return value.map(rounded);

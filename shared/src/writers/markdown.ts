@@ -8,7 +8,7 @@ export function writeMarkdown(sheet: Sheet): string {
         `# ${headingWords(sheet.title)}`,
         sheet.facts.map(({ label, text }) => `- ${inline(label)}: ${inline(text)}`).join('\n'),
         ...sheet.groups.flatMap((group) => groupBlocks(group, sheet.columns)),
-        listOf(sheet.notes),
+        ...(sheet.notes.length === 0 ? [] : ['## Notes', listOf(sheet.notes)]),
     ];
     return `${blocks.filter((block) => block !== '').join('\n\n')}\n`;
 }
