@@ -1,6 +1,7 @@
 /** Sums, products and comparisons of measures, with messages when dimensions do not agree. */
-import { type Dimension, describeDimension, dimension, type Quantity, quantity, real } from '../../quantity/index.js';
+
 import { tolerance } from '../../geometry/index.js';
+import { type Dimension, describeDimension, dimension, type Quantity, quantity, real } from '../../quantity/index.js';
 import type { BinaryOperator, Expression } from '../design/design.js';
 import type { Measure } from '../model/measure.js';
 import { type Construction, spanKey } from './construction.js';

@@ -1,5 +1,5 @@
 /** The statements of a case, in order: parts are put in, openings are named, sentences are kept for later. */
-import { real } from '../../quantity/index.js';
+import { quantity, Rational, real } from '../../quantity/index.js';
 import type { Expression, OpeningDeclaration, PartDeclaration, PartStatement, Span, Statement } from '../design/design.js';
 import { CaseBuild } from './case-build.js';
 import type { Construction } from './construction.js';
@@ -9,10 +9,9 @@ import { derived } from './measures.js';
 import { PlacedPart } from './placed-part.js';
 import { reservesOfLeave } from './reserves.js';
 import type { Room } from './room.js';
-import { quantity, Rational } from '../../quantity/index.js';
+import { roomBeside } from './room-beside.js';
 import { Scope } from './scope.js';
 import { divideOpening } from './shares.js';
-import { roomBeside } from './room-beside.js';
 import { describeValue, type Value } from './value.js';
 
 /** Where a statement stands: in which case, which opening, and which turns of which repeats. */
@@ -44,35 +43,36 @@ function hoist(construction: Construction, statement: Statement, { scope, build 
 function runStatement(construction: Construction, statement: Statement, context: BodyContext): void {
     switch (statement.is) {
         case 'part':
-            return addParts(construction, statement, context);
+            addParts(construction, statement, context);
+            break;
         case 'in':
             for (const selector of statement.selectors) {
                 for (const place of placesNamed(construction, selector, context)) runBody(construction, statement.statements, place);
             }
-            return;
+            break;
         case 'if': {
             const condition = evaluateTruth(construction, statement.condition, context.scope);
-            if (condition === undefined) return;
-            return runBody(construction, condition ? statement.then : statement.otherwise, inner(context, {}));
+            if (condition !== undefined) runBody(construction, condition ? statement.then : statement.otherwise, inner(context));
+            break;
         }
         case 'repeat':
-            return runRepeat(construction, statement, context);
+            runRepeat(construction, statement, context);
+            break;
         case 'join':
         case 'hold':
         case 'load':
         case 'require':
         case 'allow':
             context.build.sentences.push({ statement, scope: context.scope });
-            return;
-        case 'let':
-        case 'every':
-        case 'declare':
-            return;
+            break;
+        default:
+            // let and every hold for the whole block, and were read before
+            break;
     }
 }
 
-function inner(context: BodyContext, change: Partial<BodyContext>): BodyContext {
-    return { ...context, scope: new Scope(context.scope), ...change };
+function inner(context: BodyContext): BodyContext {
+    return { ...context, scope: new Scope(context.scope) };
 }
 
 function runRepeat(construction: Construction, statement: Extract<Statement, { is: 'repeat' }>, context: BodyContext): void {
@@ -88,10 +88,17 @@ function runRepeat(construction: Construction, statement: Extract<Statement, { i
     }
     const [first, last] = [real.toNumber(range.first.quantity.value), real.toNumber(range.last.quantity.value)];
     if (!Number.isInteger(first) || !Number.isInteger(last)) {
-        construction.report('UNI-006', { span: statement.range.span, message: 'a repeat runs over whole numbers', found: `${first}..${last}` });
+        construction.report('UNI-006', {
+            span: statement.range.span,
+            message: 'a repeat runs over whole numbers',
+            found: `${first}..${last}`,
+        });
         return;
     }
-    if (last - first >= mostParts) return reportTooMany(construction, statement.range.span, last - first + 1);
+    if (last - first >= mostParts) {
+        reportTooMany(construction, statement.range.span, last - first + 1);
+        return;
+    }
     for (let turn = first; turn <= last; turn++) {
         const scope = new Scope(context.scope);
         scope.bind(statement.index.id, () => indexValue(statement.index.name, turn, statement.index.nameSpan));
@@ -119,7 +126,11 @@ function reportTooMany(construction: Construction, span: Span, count: number): v
 function placesNamed(construction: Construction, selector: Expression, context: BodyContext): readonly BodyContext[] {
     const target = selector.is === 'every' ? selector.target : selector;
     if (!target) {
-        construction.report('PLC-010', { span: selector.span, message: 'parts go into openings and cases', hint: 'name the opening, such as `in every Bay`' });
+        construction.report('PLC-010', {
+            span: selector.span,
+            message: 'parts go into openings and cases',
+            hint: 'name the opening, such as `in every Bay`',
+        });
         return [];
     }
     const value = evaluate(construction, target, context.scope);
@@ -231,7 +242,10 @@ function furnishCase(construction: Construction, part: PlacedPart, context: Body
     const [target, given] = of?.is === 'call' ? [of.receiver, of.arguments] : [of, []];
     const value = target && evaluate(construction, target, part.scope);
     if (!of || !target) {
-        part.report('MAT-001', `nothing says which design \`${part.name}\` is`, { hint: `say so: \`case ${part.declaration.name} of Bookcase\``, needed: 'a design' });
+        part.report('MAT-001', `nothing says which design \`${part.name}\` is`, {
+            hint: `say so: \`case ${part.declaration.name} of Bookcase\``,
+            needed: 'a design',
+        });
         return;
     }
     if (!value) return;
@@ -247,7 +261,11 @@ function furnishCase(construction: Construction, part: PlacedPart, context: Body
     const design = value.declaration;
     for (let build: CaseBuild | undefined = context.build; build; build = build.parent) {
         if (build.declaration !== design) continue;
-        construction.report('PLC-007', { span: of.span, message: `\`${design.name}\` would contain itself`, hint: 'put another design in it' });
+        construction.report('PLC-007', {
+            span: of.span,
+            message: `\`${design.name}\` would contain itself`,
+            hint: 'put another design in it',
+        });
         return;
     }
     const nested = new CaseBuild(construction, {
@@ -274,7 +292,11 @@ function nameOpenings(construction: Construction, names: readonly OpeningDeclara
     const [first] = names;
     if (!first) return;
     if (openings.length === 0) {
-        construction.report('PLC-006', { span: first.span, message: 'nothing is divided here, so there are no openings to name', hint: 'shelves and dividers make openings' });
+        construction.report('PLC-006', {
+            span: first.span,
+            message: 'nothing is divided here, so there are no openings to name',
+            hint: 'shelves and dividers make openings',
+        });
         return;
     }
     if (names.length !== openings.length) {

@@ -1,7 +1,7 @@
 /** Boxes of parts in millimetres, from the corner of the outermost case. */
 import { type Box, boxBetween } from '../../geometry/index.js';
 import type { PlacedPart } from './placed-part.js';
-import { endsOf, type Extents } from './run.js';
+import { type Extents, endsOf } from './run.js';
 
 /** The box of a part; undefined while an extent is unknown. */
 export function boxOf(part: PlacedPart): Box | undefined {

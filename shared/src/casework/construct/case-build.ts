@@ -9,12 +9,12 @@ import type { Construction } from './construction.js';
 import { CurveLaw } from './curve-law.js';
 import type { EveryRule } from './described.js';
 import { evaluate, evaluateMeasure, expectLength } from './evaluate.js';
-import { axes, axisOfFace, facesOfAxis } from './kinds.js';
 import { jointsOf, type PlacedJoint } from './joints.js';
+import { axes, facesOfAxis } from './kinds.js';
 import { because, derived, zeroLength } from './measures.js';
 import type { PlacedPart } from './placed-part.js';
 import { lessReserves, type Reserve, reservesOfPart } from './reserves.js';
-import { anyone, type Asker, Room, type Spot } from './room.js';
+import { type Asker, anyone, Room, type Spot } from './room.js';
 import { Scope } from './scope.js';
 import type { Value } from './value.js';
 
@@ -202,7 +202,9 @@ export class CaseBuild {
             const spot = this.place.extents.value?.[axis][end];
             if (!spot) return undefined;
             const says = { kind: 'face' as const, about: [face, this.path] };
-            return spot.line ? { measure: because(spot.measure, says), bound, line: spot.line } : { measure: because(spot.measure, says), bound };
+            return spot.line
+                ? { measure: because(spot.measure, says), bound, line: spot.line }
+                : { measure: because(spot.measure, says), bound };
         }
         if (end === 'lo') return { measure: derived(zeroLength, { kind: 'face', about: [face, this.name] }, []), bound };
         const stated = this.sizes[axis === 'x' ? 'width' : axis === 'y' ? 'depth' : 'height'].value;
@@ -236,7 +238,11 @@ export class CaseBuild {
             const measure = law.extreme(from, to, 'greatest', `the ends of ${this.name}`);
             return { measure, bound, line: law };
         }
-        const measure = expectLength(this.construction, evaluateMeasure(this.construction, property.value, this.scope), property.value.span);
+        const measure = expectLength(
+            this.construction,
+            evaluateMeasure(this.construction, property.value, this.scope),
+            property.value.span,
+        );
         const says = { kind: 'property' as const, about: [name, this.name], span: property.span };
         const named = because(measure, says);
         if (named) this.construction.note(property.span, named);
@@ -254,4 +260,3 @@ export class CaseBuild {
 function isPositiveLength(measure: Measure): boolean {
     return quantity.compare(measure.quantity, quantity.inBaseUnits(Rational.zero, dimension.length)) === 1;
 }
-

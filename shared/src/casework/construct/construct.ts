@@ -1,7 +1,18 @@
 /** A design made into casework: every part in its place, every size with its reasons, every piece that is cut. */
 import { type Box, boxAround } from '../../geometry/index.js';
 import type { BuildStatement, Design, DesignDeclaration } from '../design/design.js';
-import type { Allowance, Assembly, Casework, CurveModel, Joint, Opening, Part, Piece, ProjectModel, Requirement } from '../model/casework.js';
+import type {
+    Allowance,
+    Assembly,
+    Casework,
+    CurveModel,
+    Joint,
+    Opening,
+    Part,
+    Piece,
+    ProjectModel,
+    Requirement,
+} from '../model/casework.js';
 import { CaseBuild } from './case-build.js';
 import { Construction } from './construction.js';
 import { evaluate } from './evaluate.js';
@@ -10,8 +21,8 @@ import { modelOfAssembly } from './model-of-assembly.js';
 import { curveModels } from './model-of-curves.js';
 import { modelOfOpening } from './model-of-opening.js';
 import { modelOfPart } from './model-of-part.js';
-import { reservesOfLeave } from './reserves.js';
 import { judge } from './requirements.js';
+import { reservesOfLeave } from './reserves.js';
 import { Scope } from './scope.js';
 import { selectParts } from './select.js';
 
@@ -28,9 +39,14 @@ export function construct(design: Design, options: ConstructOptions = {}): Casew
     const construction = new Construction(design, options.keepValues === true);
     const built = buildsOf(design).map((build) => ({ ...build, case: makeCase(construction, build) }));
     for (const declaration of design.declarations.values()) {
-        if (declaration.is === 'fact' && declaration.kind !== 'curve' && declaration.span.file === design.file) construction.things.thing(declaration.id);
+        if (declaration.is === 'fact' && declaration.kind !== 'curve' && declaration.span.file === design.file)
+            construction.things.thing(declaration.id);
         if (declaration.is === 'let' && declaration.span.file === design.file && isOfFile(declaration.id)) {
-            evaluate(construction, { is: 'name', id: declaration.id, name: declaration.name, span: declaration.nameSpan }, new Scope(undefined));
+            evaluate(
+                construction,
+                { is: 'name', id: declaration.id, name: declaration.name, span: declaration.nameSpan },
+                new Scope(undefined),
+            );
         }
     }
     return gather(construction, built);
@@ -101,7 +117,9 @@ function makeCase(construction: Construction, { declaration, statement }: Build)
         span: statement?.span ?? declaration.nameSpan,
         mirrored: statement?.mirrored ?? false,
     });
-    build.keepFree(declaration.phrases.leaves.flatMap((said) => reservesOfLeave(construction, { order: -1, build }, { said, scope: build.scope })));
+    build.keepFree(
+        declaration.phrases.leaves.flatMap((said) => reservesOfLeave(construction, { order: -1, build }, { said, scope: build.scope })),
+    );
     build.furnish();
     return build;
 }
@@ -123,7 +141,16 @@ function gather(construction: Construction, made: readonly Made[]): Casework {
         const first = joints.length;
         for (const joint of outermost.joints) {
             const { enters, receives, recipe, steps, adds, onSite, span } = joint;
-            joints.push({ enters: enters.path, receives: receives.path, recipe, steps, adds, onSite, touching: joint.at !== undefined, span });
+            joints.push({
+                enters: enters.path,
+                receives: receives.path,
+                recipe,
+                steps,
+                adds,
+                onSite,
+                touching: joint.at !== undefined,
+                span,
+            });
         }
         const byPart = jointIndices(joints, first);
         for (const build of [outermost, ...descendants(outermost)]) {
@@ -188,9 +215,15 @@ function readSentences(construction: Construction, build: CaseBuild, requirement
         if (statement.is === 'require') requirements.push(judge(construction, statement, scope, build.path));
         if (statement.is === 'allow') {
             const parts = statement.on.flatMap((selector) => selectParts(construction, selector, build, scope));
-            allowances.push(allowanceOf(statement, parts.map((part) => part.path)));
+            allowances.push(
+                allowanceOf(
+                    statement,
+                    parts.map((part) => part.path),
+                ),
+            );
         }
-        if (statement.is === 'hold' || statement.is === 'load') for (const selector of statement.on) selectParts(construction, selector, build, scope);
+        if (statement.is === 'hold' || statement.is === 'load')
+            for (const selector of statement.on) selectParts(construction, selector, build, scope);
     }
 }
 

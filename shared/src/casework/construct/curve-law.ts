@@ -1,5 +1,5 @@
 /** A curve as a case uses it: depth over height or over width, in the case's own coordinates. */
-import { type Curve, type CurveRefusal, arcCurve, bowCurve, lineCurve, point } from '../../geometry/index.js';
+import { arcCurve, bowCurve, type Curve, type CurveRefusal, lineCurve, point } from '../../geometry/index.js';
 import { dimension, formatLength, quantity, real } from '../../quantity/index.js';
 import type { FactDeclaration, Property, Span } from '../design/design.js';
 import type { Axis } from '../model/casework.js';
@@ -104,7 +104,9 @@ export class CurveLaw {
         if (!property?.value) return undefined;
         const depth = expectLength(this.construction, evaluateMeasure(this.construction, property.value, this.scope), property.value.span);
         const [place] = property.at;
-        const along = place ? placeAlong(this.construction, place, this.axis, this.build.room, this.scope) : this.build.edgeOfRoom(this.axis, end);
+        const along = place
+            ? placeAlong(this.construction, place, this.axis, this.build.room, this.scope)
+            : this.build.edgeOfRoom(this.axis, end);
         if (!depth || !along) return undefined;
         return { along: numberOf(along), depth: numberOf(depth) };
     }

@@ -69,7 +69,8 @@ export function describePart(construction: Construction, part: PlacedPart): Desc
     };
     const properties = new Map<string, Scoped<Property>>();
     for (const { phrases, scope } of sources) {
-        for (const property of phrases.properties) if (!properties.has(property.name)) properties.set(property.name, { said: property, scope });
+        for (const property of phrases.properties)
+            if (!properties.has(property.name)) properties.set(property.name, { said: property, scope });
     }
     return {
         of: first((phrases) => phrases.of) ?? caseMaterial,
@@ -96,7 +97,9 @@ function statementSources(
 ): readonly Source[] {
     const { phrases } = statement;
     const layers = statement.statements.flatMap((one) =>
-        one.is === 'part' && one.kind === 'layer' ? one.parts.map((declaration) => ({ said: { declaration, phrases: one.phrases }, scope })) : [],
+        one.is === 'part' && one.kind === 'layer'
+            ? one.parts.map((declaration) => ({ said: { declaration, phrases: one.phrases }, scope }))
+            : [],
     );
     const own: Source = { phrases, scope, layers, rank: 0, span: statement.span };
     const { like } = phrases;
@@ -130,7 +133,12 @@ function matching(construction: Construction, part: PlacedPart, rules: readonly 
 function rankOf(construction: Construction, selector: Expression, part: PlacedPart, scope: Scope): number {
     if (selector.is !== 'every') return includes(construction, selector, part, scope) ? 3 : 0;
     if (selector.except.some((one) => includes(construction, one, part, scope))) return 0;
-    if (selector.kind !== undefined ? selector.kind !== part.kind : !selector.target || !includes(construction, selector.target, part, scope)) return 0;
+    if (
+        selector.kind !== undefined
+            ? selector.kind !== part.kind
+            : !selector.target || !includes(construction, selector.target, part, scope)
+    )
+        return 0;
     if (!selector.within) return selector.kind === undefined ? 3 : 1;
     return part.isInside(selector.within, scope) ? (selector.kind === undefined ? 3 : 2) : 0;
 }

@@ -1,4 +1,6 @@
 /** What is done to the edges of a part, in the order of work, and what it takes off the core. */
+
+import { dimension } from '../../quantity/index.js';
 import type { Expression, Step } from '../design/design.js';
 import type { Edge, EdgeName, EdgeStep } from '../model/casework.js';
 import type { Measure } from '../model/measure.js';
@@ -12,7 +14,6 @@ import type { PlacedPart } from './placed-part.js';
 import { cutSize, nameOfTarget } from './reserves.js';
 import type { Scope } from './scope.js';
 import { nameOfTreatment, stepsOf } from './treatments.js';
-import { dimension } from '../../quantity/index.js';
 
 type Does = EdgeStep['does'];
 const treatments: readonly string[] = ['band', 'nosing', 'rabbet', 'groove', 'round', 'chamfer', 'bevel'] satisfies readonly Does[];
@@ -30,7 +31,13 @@ export function edgesOf(construction: Construction, part: PlacedPart): readonly 
                 reportNoSuchEdge(part, name, span);
                 continue;
             }
-            found.push({ name, recipe: nameOfTreatment(construction, treatment), steps, takesOff: takesOff(steps, name, said.span), span: said.span });
+            found.push({
+                name,
+                recipe: nameOfTreatment(construction, treatment),
+                steps,
+                takesOff: takesOff(steps, name, said.span),
+                span: said.span,
+            });
         }
     }
     return found;
@@ -51,7 +58,10 @@ function edgeStep(construction: Construction, part: PlacedPart, step: Step, scop
     const needed = does === 'bevel' ? dimension.angle : dimension.length;
     const amount = measure && expectDimension(construction, evaluateMeasure(construction, measure, scope), needed, measure.span);
     const material = of && (does === 'band' || does === 'nosing') ? materialOf(construction, of, scope) : undefined;
-    const width = does === 'band' || does === 'nosing' ? (optionOf(construction, step, 'high', scope) ?? highOf(construction, step, scope) ?? part.thickness.value) : undefined;
+    const width =
+        does === 'band' || does === 'nosing'
+            ? (optionOf(construction, step, 'high', scope) ?? highOf(construction, step, scope) ?? part.thickness.value)
+            : undefined;
     return {
         does,
         amount,

@@ -93,7 +93,10 @@ const letsOfFiles = new WeakMap<Construction, Map<string, Cell<Value>>>();
 
 function letOfFile(construction: Construction, declaration: LetDeclaration): Value | undefined {
     let lets = letsOfFiles.get(construction);
-    if (!lets) letsOfFiles.set(construction, (lets = new Map()));
+    if (!lets) {
+        lets = new Map();
+        letsOfFiles.set(construction, lets);
+    }
     let cell = lets.get(declaration.id);
     if (!cell) {
         cell = letCell(construction, declaration, new Scope(undefined));
@@ -157,7 +160,8 @@ function evaluateOther(
 }
 
 function hintFor(wrong: Value): { readonly hint: string } | object {
-    if (wrong.is === 'parts') return { hint: `name one of its sizes, such as \`${wrong.name}${wrong.parts.length > 1 ? '[1]' : ''}.thickness\`` };
+    if (wrong.is === 'parts')
+        return { hint: `name one of its sizes, such as \`${wrong.name}${wrong.parts.length > 1 ? '[1]' : ''}.thickness\`` };
     return {};
 }
 

@@ -88,14 +88,18 @@ function reportUnclear(part: PlacedPart, { extents, unclear }: ReturnType<typeof
     if (!unclear) return extents;
     const { obstacle, axis } = unclear;
     const [before, after] = axis === 'z' ? ['below', 'above'] : axis === 'x' ? ['left of', 'right of'] : ['behind', 'before'];
-    part.report('PLC-001', `\`${part.name}\` meets \`${obstacle.name}\`, which stands in the middle of its way: it could be ${before} it or ${after} it`, {
-        hint:
-            axis === 'x'
-                ? `put it in an opening (\`as Left, Right\` names the openings that \`${obstacle.name}\` makes, then \`in Left\`), or write it before \`${obstacle.name}\`, which then stops at it`
-                : `say \`${after} ${obstacle.name}\` or \`${before} ${obstacle.name}\`, or write it before \`${obstacle.name}\`, which then stops at it`,
-        found: `two places, ${before} and ${after} \`${obstacle.name}\``,
-        needed: 'one place',
-    });
+    part.report(
+        'PLC-001',
+        `\`${part.name}\` meets \`${obstacle.name}\`, which stands in the middle of its way: it could be ${before} it or ${after} it`,
+        {
+            hint:
+                axis === 'x'
+                    ? `put it in an opening (\`as Left, Right\` names the openings that \`${obstacle.name}\` makes, then \`in Left\`), or write it before \`${obstacle.name}\`, which then stops at it`
+                    : `say \`${after} ${obstacle.name}\` or \`${before} ${obstacle.name}\`, or write it before \`${obstacle.name}\`, which then stops at it`,
+            found: `two places, ${before} and ${after} \`${obstacle.name}\``,
+            needed: 'one place',
+        },
+    );
     return extents;
 }
 
@@ -199,10 +203,19 @@ function reportNoPlace(part: PlacedPart): void {
     const { count } = part.place;
     const hints: Readonly<Record<string, string>> = {
         side: 'say `at left` or `at right`, or name both sides in one line: `side Left, Right`',
-        shelf: count > 1 ? `say \`clear equal\`, or give ${count} heights: \`at 12in, 24in, ...\`` : 'say where its upper face is, such as `at 12in`',
-        divider: count > 1 ? 'say `clear equal`, or list the openings: `clear 14in, rest, 14in`' : 'say `at middle`, a distance from the left, or `clear equal`',
+        shelf:
+            count > 1
+                ? `say \`clear equal\`, or give ${count} heights: \`at 12in, 24in, ...\``
+                : 'say where its upper face is, such as `at 12in`',
+        divider:
+            count > 1
+                ? 'say `clear equal`, or list the openings: `clear 14in, rest, 14in`'
+                : 'say `at middle`, a distance from the left, or `clear equal`',
     };
-    part.report('PLC-001', `nothing says where \`${part.name}\` is`, { hint: hints[part.kind] ?? 'give it a place with `at`', needed: 'a place' });
+    part.report('PLC-001', `nothing says where \`${part.name}\` is`, {
+        hint: hints[part.kind] ?? 'give it a place with `at`',
+        needed: 'a place',
+    });
 }
 
 function readFixed(construction: Construction, part: PlacedPart, kind: KindOfPart | undefined): Fixed | undefined {
@@ -268,7 +281,7 @@ function placesOf<T>(part: PlacedPart, places: readonly T[]): readonly T[] {
 }
 
 /** Which property gives the size along which axis. */
-function sizeProperties(part: PlacedPart, kind: KindOfPart | undefined): readonly (readonly [string, Axis])[] {
+function sizeProperties(_part: PlacedPart, kind: KindOfPart | undefined): readonly (readonly [string, Axis])[] {
     if (!kind) {
         return [
             ['width', 'x'],
@@ -292,7 +305,10 @@ function finish(part: PlacedPart, kind: KindOfPart | undefined, extents: Extents
     const along = extents[line.axis];
     const { lo } = extents.y;
     if (kind?.thickness === 'z' && line.over === 'height') {
-        const [below, above] = [line.at(along.lo.measure, `the lower face of ${part.name}`), line.at(along.hi.measure, `the upper face of ${part.name}`)];
+        const [below, above] = [
+            line.at(along.lo.measure, `the lower face of ${part.name}`),
+            line.at(along.hi.measure, `the upper face of ${part.name}`),
+        ];
         const bound = { name: `the curve ${line.name}`, stopped: false };
         return { ...extents, y: { lo, hi: { measure: smaller(above, below), bound } } };
     }

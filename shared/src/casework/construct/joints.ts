@@ -77,7 +77,10 @@ function ownJoints(construction: Construction, part: PlacedPart): readonly Place
     for (const axis of axes) {
         for (const end of ['lo', 'hi'] as const) {
             const other = part.build.parts.find((one) => one.path === extents[axis][end].bound.part);
-            if (other) found.push(makeJoint(construction, { treatment: said.said, onSite: false, span: said.said.span }, part, other, said.scope, 0));
+            if (other)
+                found.push(
+                    makeJoint(construction, { treatment: said.said, onSite: false, span: said.said.span }, part, other, said.scope, 0),
+                );
         }
     }
     return found;
@@ -92,7 +95,9 @@ function joinsOf(construction: Construction, statement: JoinStatement, build: Ca
             const isNamed = left.is !== 'every' && right.is !== 'every';
             const pairs = pairsOf(selectParts(construction, left, build, scope), selectParts(construction, right, build, scope));
             const rank = 1 + widthOf(left) + widthOf(right);
-            const joints = pairs.map(([a, b]) => makeJoint(construction, { treatment, onSite: statement.onSite, span: statement.span }, a, b, scope, rank));
+            const joints = pairs.map(([a, b]) =>
+                makeJoint(construction, { treatment, onSite: statement.onSite, span: statement.span }, a, b, scope, rank),
+            );
             const meeting = joints.filter((joint) => joint.at);
             found.push(...meeting);
             if (isNamed) for (const joint of joints) if (!joint.at) reportApart(construction, joint, right);
@@ -116,7 +121,14 @@ interface Said {
     readonly span: Span;
 }
 
-function makeJoint(construction: Construction, said: Said, enters: PlacedPart, receives: PlacedPart, scope: Scope, rank: number): PlacedJoint {
+function makeJoint(
+    construction: Construction,
+    said: Said,
+    enters: PlacedPart,
+    receives: PlacedPart,
+    scope: Scope,
+    rank: number,
+): PlacedJoint {
     const written = stepsOf(construction, said.treatment);
     const at = meetingOf(construction, enters, receives);
     const isAtEnd = at !== undefined && at.axis !== enters.kindOf?.thickness;

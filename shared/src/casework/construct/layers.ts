@@ -129,7 +129,9 @@ function thicknessOfLayers(construction: Construction, part: PlacedPart): Measur
     const [first] = layers;
     if (!first) return undefined;
     if (layers.length === 1) return first.thickness;
-    const names = [...new Set(layers.map((layer) => (layer.material === undefined ? '?' : construction.things.thing(layer.material)?.name)))];
+    const names = [
+        ...new Set(layers.map((layer) => (layer.material === undefined ? '?' : construction.things.thing(layer.material)?.name))),
+    ];
     const says = { kind: 'thickness' as const, about: [`${layers.length}`, names.join(' and ')], span: first.span };
     return total(
         layers.map((layer) => layer.thickness),

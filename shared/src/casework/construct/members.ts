@@ -3,7 +3,7 @@ import { dimension, real } from '../../quantity/index.js';
 import type { Expression } from '../design/design.js';
 import type { Stage } from '../model/casework.js';
 import type { Construction } from './construction.js';
-import { axisOfFace, facesOfAxis, faceOfPart, isFaceName } from './kinds.js';
+import { axisOfFace, faceOfPart, facesOfAxis, isFaceName } from './kinds.js';
 import { minus } from './measures.js';
 import type { PlacedPart } from './placed-part.js';
 import { anyone, type Room } from './room.js';
@@ -33,10 +33,14 @@ export function memberOf(construction: Construction, receiver: Value, expression
             return memberOfPart(construction, part, expression);
         }
         case 'stage':
-            if (sizes.includes(member)) return measured(sizeOfPart(receiver.part, receiver.stage)[member as 'length' | 'width' | 'thickness']);
+            if (sizes.includes(member))
+                return measured(sizeOfPart(receiver.part, receiver.stage)[member as 'length' | 'width' | 'thickness']);
             return unknownMember(construction, receiver, expression, sizes);
         case 'opening':
-            return memberOfRoom(receiver.room, member) ?? unknownMember(construction, receiver, expression, ['width', 'height', 'depth', 'left', 'right', 'top', 'bottom']);
+            return (
+                memberOfRoom(receiver.room, member) ??
+                unknownMember(construction, receiver, expression, ['width', 'height', 'depth', 'left', 'right', 'top', 'bottom'])
+            );
         case 'thing': {
             if (receiver.declaration.is !== 'fact') break;
             const value = construction.things.property(receiver.declaration.id, member);
@@ -58,12 +62,23 @@ function memberOfPart(construction: Construction, part: PlacedPart, expression: 
     const axis = axisOfSize[member];
     if (axis) {
         const extent = part.extents.value?.[axis];
-        return extent && measured(minus(extent.hi.measure, extent.lo.measure, { kind: 'between', about: [extent.lo.bound.name, extent.hi.bound.name] }));
+        return (
+            extent &&
+            measured(minus(extent.hi.measure, extent.lo.measure, { kind: 'between', about: [extent.lo.bound.name, extent.hi.bound.name] }))
+        );
     }
     if (member === 'clear') return measured(part.clearAbove());
     if (member === 'middle') return undefined;
     const face = faceOfPart(part.kind, member, part.hand);
-    if (!face) return unknownMember(construction, { is: 'parts', parts: [part], name: part.name }, expression, part.kind === 'side' ? ['inner', 'outer', 'front', 'back', 'top', 'bottom', 'thickness', 'length', 'width'] : ['upper', 'lower', 'front', 'back', 'left', 'right', 'clear', 'thickness', 'length', 'width']);
+    if (!face)
+        return unknownMember(
+            construction,
+            { is: 'parts', parts: [part], name: part.name },
+            expression,
+            part.kind === 'side'
+                ? ['inner', 'outer', 'front', 'back', 'top', 'bottom', 'thickness', 'length', 'width']
+                : ['upper', 'lower', 'front', 'back', 'left', 'right', 'clear', 'thickness', 'length', 'width'],
+        );
     const { axis: along, end } = axisOfFace(face);
     return { is: 'face', axis: along, end, name: `${part.name}.${member}`, spot: () => part.faceSpot(along, end), part };
 }
@@ -96,12 +111,19 @@ function unknownMember(construction: Construction, receiver: Value, expression: 
 /** `Tier[2]`, or the run of parts `Tier[1..2]`. */
 export function itemOf(construction: Construction, receiver: Value, index: Value, expression: Item): Value | undefined {
     if (receiver.is !== 'parts') {
-        return construction.report('NAM-009', { span: expression.receiver.span, message: `${describeValue(receiver)} is not a group of parts, so it has no \`[...]\`` });
+        return construction.report('NAM-009', {
+            span: expression.receiver.span,
+            message: `${describeValue(receiver)} is not a group of parts, so it has no \`[...]\``,
+        });
     }
     const count = receiver.parts.length;
     const [first, last] = index.is === 'range' ? [index.first, index.last] : index.is === 'measure' ? [index.measure, index.measure] : [];
     if (!first || !last || first.quantity.dimension !== dimension.none || last.quantity.dimension !== dimension.none) {
-        return construction.report('UNI-006', { span: expression.index.span, message: `${describeValue(index)} is no index`, needed: `a whole number from 1 to ${count}` });
+        return construction.report('UNI-006', {
+            span: expression.index.span,
+            message: `${describeValue(index)} is no index`,
+            needed: `a whole number from 1 to ${count}`,
+        });
     }
     const [from, to] = [real.toNumber(first.quantity.value), real.toNumber(last.quantity.value)];
     if (!Number.isInteger(from) || !Number.isInteger(to) || from < 1 || to > count || from > to) {

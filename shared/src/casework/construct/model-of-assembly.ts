@@ -5,8 +5,8 @@ import type { Measure } from '../model/measure.js';
 import type { CaseBuild } from './case-build.js';
 import { axes, facesOfAxis } from './kinds.js';
 import { larger, minus, numberOf, smaller } from './measures.js';
-import { anyone } from './room.js';
 import type { PlacedPart } from './placed-part.js';
+import { anyone } from './room.js';
 
 const nameOfAxis = { x: 'width', y: 'depth', z: 'height' } as const;
 

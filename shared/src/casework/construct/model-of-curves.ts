@@ -10,8 +10,19 @@ export function curveModels(outermost: CaseBuild, parts: ReadonlyMap<string, Par
             const followers = [...parts.values()].filter((part) => part.frontCurve === path);
             const ends = followers.map((part) => [part.box.least[law.axis], part.box.most[law.axis]] as const);
             const { span, nameSpan } = law.declaration;
-            const used = ends.length === 0 ? undefined : { from: Math.min(...ends.map(([lo]) => lo)), to: Math.max(...ends.map(([, hi]) => hi)) };
-            return { path, name: law.name, assembly: build.path, over: law.over, curve: law.curve, used, parts: followers.map((part) => part.path), span, nameSpan };
+            const used =
+                ends.length === 0 ? undefined : { from: Math.min(...ends.map(([lo]) => lo)), to: Math.max(...ends.map(([, hi]) => hi)) };
+            return {
+                path,
+                name: law.name,
+                assembly: build.path,
+                over: law.over,
+                curve: law.curve,
+                used,
+                parts: followers.map((part) => part.path),
+                span,
+                nameSpan,
+            };
         }),
     );
 }

@@ -17,7 +17,12 @@ export interface PartAndPieces {
 }
 
 /** Undefined for a part whose place is unknown: its line says why. */
-export function modelOfPart(construction: Construction, placed: PlacedPart, count: number, joints: readonly number[]): PartAndPieces | undefined {
+export function modelOfPart(
+    construction: Construction,
+    placed: PlacedPart,
+    count: number,
+    joints: readonly number[],
+): PartAndPieces | undefined {
     const kind = placed.kindOf;
     const extents = placed.extents.value;
     const opening = boxOf(placed);
@@ -56,7 +61,9 @@ export function modelOfPart(construction: Construction, placed: PlacedPart, coun
         past: pastFaces(placed, isMirrored),
         joints,
         pieces: pieces.map((piece) => piece.id),
-        openings: placed.build.openings.filter((room) => room.span.file === placed.span.file && inside(room.span, placed.span)).map((room) => room.path),
+        openings: placed.build.openings
+            .filter((room) => room.span.file === placed.span.file && inside(room.span, placed.span))
+            .map((room) => room.path),
         span: placed.span,
         nameSpan: placed.declaration.nameSpan,
         notes: notesOf(placed),
@@ -115,7 +122,11 @@ function isLopsided(edges: readonly Edge[]): boolean {
 }
 
 function hasMirroredTwin(placed: PlacedPart): boolean {
-    return placed.build.construction.design.project?.builds.some((build) => build.mirrored && build.design === placed.build.outermost.declaration.id) === true;
+    return (
+        placed.build.construction.design.project?.builds.some(
+            (build) => build.mirrored && build.design === placed.build.outermost.declaration.id,
+        ) === true
+    );
 }
 
 function finishedFace(placed: PlacedPart, face: FaceName, axis: Axis, end: 'lo' | 'hi'): Measure | undefined {
@@ -129,14 +140,17 @@ function finishedFace(placed: PlacedPart, face: FaceName, axis: Axis, end: 'lo' 
 /** Faces that the text places past something. */
 function pastFaces(placed: PlacedPart, isMirrored: boolean): readonly FaceName[] {
     const edges = placed.description.value?.edges ?? [];
-    const past = edges.filter(({ said }) => said.at?.some((place) => place.relation === 'past')).flatMap(({ said }) => said.edges.map((edge) => edge.name));
+    const past = edges
+        .filter(({ said }) => said.at?.some((place) => place.relation === 'past'))
+        .flatMap(({ said }) => said.edges.map((edge) => edge.name));
     return past.filter(isFaceName).map((name) => (isMirrored ? mirroredFace(name) : name));
 }
 
 /** The layers from the outer face in, each with its own size and box. */
 function layersOf(construction: Construction, placed: PlacedPart, kind: KindOfPart, box: Box): readonly Layer[] {
     const plans = placed.layers.value ?? [];
-    const isFromHigh = placed.hand === 'right' ? !placed.build.outermost.mirrored : placed.hand === 'left' && placed.build.outermost.mirrored;
+    const isFromHigh =
+        placed.hand === 'right' ? !placed.build.outermost.mirrored : placed.hand === 'left' && placed.build.outermost.mirrored;
     let from = isFromHigh ? box.most[kind.thickness] : box.least[kind.thickness];
     return plans.map((plan, index) => {
         const step = numberOf(plan.thickness) * (isFromHigh ? -1 : 1);

@@ -66,7 +66,7 @@ function growTo(part: PlacedPart, size: Size): Size {
     return { length: grown('length'), width: grown('width'), thickness: size.thickness };
 }
 
-function boardNotes({ part, layers }: PieceContext, layer: Layer, index: number): readonly string[] {
+function boardNotes({ part, layers }: PieceContext, _layer: Layer, index: number): readonly string[] {
     const notes: string[] = [];
     if (layers.length > 1) {
         notes.push(`glue up ${layers.length} layers, then trim them as one`);
@@ -99,7 +99,13 @@ function strips(context: PieceContext, kind: KindOfPart): readonly Piece[] {
     return found.map((one, index) => ({ ...one, id: `${part.path}/strip ${index + 1}` }));
 }
 
-function strip(context: PieceContext, kind: KindOfPart, edge: Edge, step: EdgeStep, before: readonly { readonly name: EdgeName; readonly step: EdgeStep }[]): Piece {
+function strip(
+    context: PieceContext,
+    kind: KindOfPart,
+    edge: Edge,
+    step: EdgeStep,
+    before: readonly { readonly name: EdgeName; readonly step: EdgeStep }[],
+): Piece {
     const { part, construction } = context;
     const across = axisOfFace(edge.name).axis;
     const along = across === kind.length ? 'width' : 'length';
@@ -113,10 +119,16 @@ function strip(context: PieceContext, kind: KindOfPart, edge: Edge, step: EdgeSt
     const both = { kind: 'operation' as const, about: ['both ends'] };
     const size: Size = { length, width: step.width, thickness: step.amount };
     const rough: Size = {
-        length: plus(length, times(bandLong, Rational.of(2), both), { kind: 'stage', about: ['rough', 'length', `${part.path}, the ${step.does}`] }),
+        length: plus(length, times(bandLong, Rational.of(2), both), {
+            kind: 'stage',
+            about: ['rough', 'length', `${part.path}, the ${step.does}`],
+        }),
         width:
             step.does === 'band'
-                ? plus(step.width, times(bandOver, Rational.of(2), both), { kind: 'stage', about: ['rough', 'width', `${part.path}, the band`] })
+                ? plus(step.width, times(bandOver, Rational.of(2), both), {
+                      kind: 'stage',
+                      about: ['rough', 'width', `${part.path}, the band`],
+                  })
                 : step.width,
         thickness: step.amount,
     };
@@ -141,7 +153,18 @@ function piece(context: PieceContext, own: Omit<Piece, 'part' | 'quantity' | 'al
     const isHanded = hand !== undefined && own.role !== 'band' && own.role !== 'nosing';
     const line = part.extents.value?.y.hi.line;
     const shape = own.role === 'layer' || own.role === 'core' || own.role === 'solid' ? (line?.name ?? '') : '';
-    const key = [own.role, own.material ?? '', own.grain, isHanded ? hand : '', shape, ...sizeKey(own.finished), ...sizeKey(own.core), ...sizeKey(own.rough), ...own.edges, ...own.notes];
+    const key = [
+        own.role,
+        own.material ?? '',
+        own.grain,
+        isHanded ? hand : '',
+        shape,
+        ...sizeKey(own.finished),
+        ...sizeKey(own.core),
+        ...sizeKey(own.rough),
+        ...own.edges,
+        ...own.notes,
+    ];
     return { ...own, part: part.path, quantity, alike: key.join('|'), ...(isHanded ? { hand } : {}) };
 }
 

@@ -1,4 +1,6 @@
 /** Places: a distance, a way, a face. Where they lie on an axis, and which face of a part they place. */
+
+import { Rational } from '../../quantity/index.js';
 import type { Expression, Place, Relation } from '../design/design.js';
 import type { Axis, FaceName } from '../model/casework.js';
 import type { Measure } from '../model/measure.js';
@@ -9,7 +11,6 @@ import { because, minus, numberOf, plus, times } from './measures.js';
 import { type Asker, anyone, type Room, type Spot } from './room.js';
 import type { Scope } from './scope.js';
 import { describeValue, type Value } from './value.js';
-import { Rational } from '../../quantity/index.js';
 
 type End = 'lo' | 'hi';
 
@@ -45,7 +46,11 @@ export function placementOf(context: PlaceContext, place: Place, kind: string): 
     const known = kindOfPart(kind);
     if (!known || place.each) return noSuchPlace(context, place, 'a part is not put `at each` of something');
     if (relation === 'past' || relation === 'short of') {
-        return noSuchPlace(context, place, `\`${relation}\` says where an edge is; a part is put above, below, before, behind, left of or right of something`);
+        return noSuchPlace(
+            context,
+            place,
+            `\`${relation}\` says where an edge is; a part is put above, below, before, behind, left of or right of something`,
+        );
     }
     if (relation) {
         const { axis, sign } = relationAxis[relation];
@@ -80,7 +85,10 @@ function barePlacement(context: PlaceContext, place: Place, target: Expression, 
             const [part] = value.parts;
             if (!part || value.parts.length > 1) break;
             const extent = part.extents.value?.[normal];
-            const room = [context.room.face(facesOfAxis[normal].lo, context.asker), context.room.face(facesOfAxis[normal].hi, context.asker)];
+            const room = [
+                context.room.face(facesOfAxis[normal].lo, context.asker),
+                context.room.face(facesOfAxis[normal].hi, context.asker),
+            ];
             if (!extent || !room[0] || !room[1]) return undefined;
             const isFar = numberOf(extent.lo.measure) + numberOf(extent.hi.measure) > numberOf(room[0].measure) + numberOf(room[1].measure);
             const spot = part.faceSpot(normal, isFar ? 'lo' : 'hi');
@@ -161,7 +169,11 @@ function targetSpot(context: PlaceContext, place: Place, value: Value, axis: Axi
         case 'parts': {
             const [part] = value.parts;
             if (part && value.parts.length === 1) return part.faceSpot(axis, turned);
-            return noSuchPlace(context, place, `\`${value.name}\` is a group of ${value.parts.length}: say which, such as \`${value.name}[1]\``);
+            return noSuchPlace(
+                context,
+                place,
+                `\`${value.name}\` is a group of ${value.parts.length}: say which, such as \`${value.name}[1]\``,
+            );
         }
         case 'opening':
             return value.room.face(facesOfAxis[axis][turned], context.asker);
@@ -173,7 +185,11 @@ function targetSpot(context: PlaceContext, place: Place, value: Value, axis: Axi
 }
 
 /** A face of the room by its word; `floor` and `wall` are those of the outermost case. */
-function wordSpot(context: PlaceContext, word: string, place: Place): { readonly axis: Axis; readonly end: End; readonly spot: Spot } | undefined {
+function wordSpot(
+    context: PlaceContext,
+    word: string,
+    place: Place,
+): { readonly axis: Axis; readonly end: End; readonly spot: Spot } | undefined {
     const outermost = word === 'floor' ? 'bottom' : word === 'wall' ? 'back' : undefined;
     const face = outermost ?? (isFaceName(word) ? word : undefined);
     if (!face) return noSuchPlace(context, place, `\`${word}\` is no place in this case`);
@@ -192,9 +208,16 @@ function middleOf(context: PlaceContext, axis: Axis): Spot {
 function offset(from: Spot, distance: Measure, sign: 1 | -1, place: Place): Spot {
     const says = { kind: 'operation' as const, about: [sign > 0 ? '+' : '-', from.bound.name], span: place.span };
     const measure = sign > 0 ? plus(from.measure, distance, says) : minus(from.measure, distance, says);
-    return { measure: because(measure, { kind: 'face', about: ['its place', 'the text'], span: place.span }), bound: { name: 'its place', stopped: false } };
+    return {
+        measure: because(measure, { kind: 'face', about: ['its place', 'the text'], span: place.span }),
+        bound: { name: 'its place', stopped: false },
+    };
 }
 
 function noSuchPlace(context: PlaceContext, place: Place, message: string): undefined {
-    return context.construction.report('PLC-010', { span: place.span, message, needed: 'a distance, a face, a part or a side of the room' });
+    return context.construction.report('PLC-010', {
+        span: place.span,
+        message,
+        needed: 'a distance, a face, a part or a side of the room',
+    });
 }

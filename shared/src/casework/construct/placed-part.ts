@@ -6,13 +6,13 @@ import type { Measure } from '../model/measure.js';
 import type { CaseBuild } from './case-build.js';
 import { Cell } from './cell.js';
 import type { Construction } from './construction.js';
-import { describePart, type Description } from './described.js';
+import { type Description, describePart } from './described.js';
 import { findExtents } from './extents.js';
 import { axisOfFace, facesOfAxis, isAssemblyKind, type KindOfPart, kindOfPart, nameOfFace } from './kinds.js';
 import { type LayerPlan, layersOfPart, thicknessOfPart } from './layers.js';
 import { because, minus, numberOf } from './measures.js';
 import type { Asker, Room, Spot } from './room.js';
-import { endsOf, type Extents } from './run.js';
+import { type Extents, endsOf } from './run.js';
 import type { Scope } from './scope.js';
 import { factsOfPart, type PartFacts } from './sizes.js';
 
@@ -104,7 +104,9 @@ export class PlacedPart implements Asker {
         const name = `${this.name}.${nameOfFace(this.kind, face, this.hand)}`;
         const says = { kind: 'face' as const, about: [nameOfFace(this.kind, face, this.hand), this.path], span: this.declaration.nameSpan };
         const bound = { name, part: this.path, stopped: false };
-        return spot.line ? { measure: because(spot.measure, says), bound, line: spot.line } : { measure: because(spot.measure, says), bound };
+        return spot.line
+            ? { measure: because(spot.measure, says), bound, line: spot.line }
+            : { measure: because(spot.measure, says), bound };
     }
 
     face(name: FaceName): Spot | undefined {
@@ -130,7 +132,10 @@ export class PlacedPart implements Asker {
         }
         const above = nearest ? nearest.faceSpot('z', 'lo') : this.build.room.face('top', this);
         if (!above || numberOf(above.measure) <= own.z.hi - tolerance.fit) return undefined;
-        return minus(above.measure, this.faceSpot('z', 'hi')?.measure, { kind: 'between', about: [`${this.name}.upper`, above.bound.name] });
+        return minus(above.measure, this.faceSpot('z', 'hi')?.measure, {
+            kind: 'between',
+            about: [`${this.name}.upper`, above.bound.name],
+        });
     }
 
     /** Whether it was put in the opening or part that an expression names. */
@@ -138,7 +143,11 @@ export class PlacedPart implements Asker {
         return this.build.isWithin(this, within, scope);
     }
 
-    report(code: string, message: string, more: { readonly hint?: string; readonly found?: string; readonly needed?: string; readonly span?: Span } = {}): undefined {
+    report(
+        code: string,
+        message: string,
+        more: { readonly hint?: string; readonly found?: string; readonly needed?: string; readonly span?: Span } = {},
+    ): undefined {
         const { span = this.declaration.nameSpan, ...rest } = more;
         return this.construction.report(code, { span, message, part: this.path, ...rest });
     }

@@ -51,7 +51,12 @@ function measureOf(construction: Construction, expression: Expression, scope: Sc
     return value?.is === 'face' ? value.spot()?.measure : undefined;
 }
 
-function holdsAtWorst(construction: Construction, operator: '<=' | '>=' | '<' | '>' | '=' | '!=' | string, left: Measure, right: Measure): boolean {
+function holdsAtWorst(
+    construction: Construction,
+    operator: '<=' | '>=' | '<' | '>' | '=' | '!=' | string,
+    left: Measure,
+    right: Measure,
+): boolean {
     const difference = quantity.subtract(left.quantity, right.quantity);
     if (!difference?.deviations || operator === '=' || operator === '!=') return true;
     const { minus, plus } = worstCase(difference, construction.deviations);

@@ -72,7 +72,13 @@ export function reservesOfPart(construction: Construction, part: PlacedPart): re
         for (const face of edges) {
             if (!isFaceName(face) || !step.for) continue;
             const target = nameOfTarget(step.for);
-            found.push({ face, order: part.order, for: target, span: step.span, size: () => roomForStep(construction, part, step, scope, target) });
+            found.push({
+                face,
+                order: part.order,
+                for: target,
+                span: step.span,
+                size: () => roomForStep(construction, part, step, scope, target),
+            });
         }
     }
     for (const leave of allLeaves(part)) found.push(...reservesOfLeave(construction, part, leave));
@@ -80,12 +86,20 @@ export function reservesOfPart(construction: Construction, part: PlacedPart): re
 }
 
 /** The statement `leave`, in a case or a layer. */
-export function reservesOfLeave(construction: Construction, part: { readonly order: number; readonly build: PlacedPart['build'] }, leave: Scoped<LeaveStatement>): readonly Reserve[] {
+export function reservesOfLeave(
+    construction: Construction,
+    part: { readonly order: number; readonly build: PlacedPart['build'] },
+    leave: Scoped<LeaveStatement>,
+): readonly Reserve[] {
     const { said, scope } = leave;
     const target = nameOfTarget(said.for);
     return said.faces.flatMap(({ name, span }) => {
         if (!isFaceName(name)) {
-            construction.report('PLC-010', { span, message: `\`${name}\` is no side of the room`, needed: 'left, right, front, back, top or bottom' });
+            construction.report('PLC-010', {
+                span,
+                message: `\`${name}\` is no side of the room`,
+                needed: 'left, right, front, back, top or bottom',
+            });
             return [];
         }
         const size = () =>
@@ -99,7 +113,10 @@ export function reservesOfLeave(construction: Construction, part: { readonly ord
 function allLeaves(part: PlacedPart): readonly Scoped<LeaveStatement>[] {
     const description = part.description.value;
     if (!description) return [];
-    return [...description.leaves, ...description.layers.flatMap(({ said, scope }) => said.phrases.leaves.map((leave) => ({ said: leave, scope })))];
+    return [
+        ...description.leaves,
+        ...description.layers.flatMap(({ said, scope }) => said.phrases.leaves.map((leave) => ({ said: leave, scope }))),
+    ];
 }
 
 interface CutForOther {
@@ -163,7 +180,11 @@ function isBelow(board: PlacedPart, room: Spot | undefined, axis: Axis): boolean
     const lo = board.extents.value?.[axis].lo;
     if (!lo?.measure || !room?.measure) return true;
     const high = board.build.room.face(facesOfAxis[axis].hi, board);
-    const [own, low, top] = [lo.measure, room.measure, high?.measure].map((one) => (one ? Number(toNumber(one)) : 0)) as [number, number, number];
+    const [own, low, top] = [lo.measure, room.measure, high?.measure].map((one) => (one ? Number(toNumber(one)) : 0)) as [
+        number,
+        number,
+        number,
+    ];
     return own - low < top - own;
 }
 
@@ -180,7 +201,9 @@ function depthFor(construction: Construction, board: PlacedPart, part: PlacedPar
     const short = layers.filter((layer) => layer.leaves.some(({ said }) => nameOfTarget(said.for).id === part.declaration.id));
     let depth: Measure | undefined;
     for (const layer of short) {
-        depth = depth ? plus(depth, layer.thickness, { kind: 'thickness', about: ['layers that stop short', board.name] }) : layer.thickness;
+        depth = depth
+            ? plus(depth, layer.thickness, { kind: 'thickness', about: ['layers that stop short', board.name] })
+            : layer.thickness;
     }
     return depth;
 }

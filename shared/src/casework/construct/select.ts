@@ -14,17 +14,29 @@ export function selectParts(construction: Construction, selector: Expression, bu
     if (!value) return [];
     if (value.is === 'parts') return value.parts;
     if (value.is === 'face' && value.part) return [value.part];
-    return construction.report('NAM-007', {
-        span: selector.span,
-        message: `${describeValue(value)} stands where a part is needed`,
-        found: describeValue(value),
-        needed: 'a part, a group of parts, or `every` and a kind',
-    }) ?? [];
+    return (
+        construction.report('NAM-007', {
+            span: selector.span,
+            message: `${describeValue(value)} stands where a part is needed`,
+            found: describeValue(value),
+            needed: 'a part, a group of parts, or `every` and a kind',
+        }) ?? []
+    );
 }
 
-function selectEvery(construction: Construction, selector: Extract<Expression, { is: 'every' }>, build: CaseBuild, scope: Scope): readonly PlacedPart[] {
+function selectEvery(
+    construction: Construction,
+    selector: Extract<Expression, { is: 'every' }>,
+    build: CaseBuild,
+    scope: Scope,
+): readonly PlacedPart[] {
     const { kind, target, within } = selector;
-    const all = kind !== undefined ? allParts(build).filter((part) => part.kind === kind) : target ? selectParts(construction, target, build, scope) : [];
+    const all =
+        kind !== undefined
+            ? allParts(build).filter((part) => part.kind === kind)
+            : target
+              ? selectParts(construction, target, build, scope)
+              : [];
     const left = within ? all.filter((part) => part.isInside(within, scope)) : all;
     if (selector.except.length === 0) return left;
     const out = new Set(selector.except.flatMap((one) => selectParts(construction, one, build, scope)));

@@ -2,6 +2,8 @@
  * Dividing a length: `clear 14in, rest, 14in`. A length is a length, a bare number is a share of what remains, `rest` is one share, and
  * `equal` gives each opening one. Shelves and dividers divide by the openings between them; cases in a row by their own widths.
  */
+
+import { tolerance } from '../../geometry/index.js';
 import { dimension, quantity, Rational, real } from '../../quantity/index.js';
 import type { Expression, PartStatement, Property } from '../design/design.js';
 import type { Axis } from '../model/casework.js';
@@ -17,12 +19,16 @@ import type { Asker, Room, Spot } from './room.js';
 import { type Extents, follow } from './run.js';
 import type { Scope } from './scope.js';
 import { describeValue } from './value.js';
-import { tolerance } from '../../geometry/index.js';
 
 type Item = { readonly is: 'length'; readonly measure: Measure } | { readonly is: 'share'; readonly parts: Rational };
 
 /** Places the parts of a statement by its list of shares, if it has one, and gives the openings that they make, in order. */
-export function divideOpening(construction: Construction, statement: PartStatement, parts: readonly PlacedPart[], context: BodyContext): readonly Room[] {
+export function divideOpening(
+    construction: Construction,
+    statement: PartStatement,
+    parts: readonly PlacedPart[],
+    context: BodyContext,
+): readonly Room[] {
     const kind = kindOfPart(statement.kind);
     const [first] = parts;
     if (!first) return [];
@@ -67,7 +73,10 @@ function regionOf(construction: Construction, first: PlacedPart, axis: Axis | un
         if (unclear && unclear.axis === axis) {
             const [before, after] = axis === 'z' ? ['below', 'above'] : ['left of', 'right of'];
             first.report('PLC-001', `\`${unclear.obstacle.name}\` stands in the middle of what is divided here`, {
-                hint: axis === 'z' ? `say \`${after} ${unclear.obstacle.name}\` or \`${before} ${unclear.obstacle.name}\`` : 'put it in one of the openings with `in`',
+                hint:
+                    axis === 'z'
+                        ? `say \`${after} ${unclear.obstacle.name}\` or \`${before} ${unclear.obstacle.name}\``
+                        : 'put it in one of the openings with `in`',
                 needed: 'one opening',
             });
         }
@@ -109,7 +118,8 @@ class Division {
 
     private readItems(): readonly Item[] | undefined {
         const { list } = this;
-        if (list.is === 'word' && list.word === 'equal') return Array.from({ length: this.needed }, () => ({ is: 'share', parts: Rational.one }));
+        if (list.is === 'word' && list.word === 'equal')
+            return Array.from({ length: this.needed }, () => ({ is: 'share', parts: Rational.one }));
         const expressions = list.is === 'list' ? list.items : [list];
         if (expressions.length !== this.needed) {
             const what = this.of === 'between' ? 'openings' : 'widths';
@@ -171,14 +181,23 @@ class Division {
         if (!this.isEnough(left, shares)) return undefined;
         if (shares.isZero()) return left;
         const one = quantity.scale(left.quantity, Rational.one.dividedBy(shares));
-        return derived(one, { kind: 'share', about: ['1', shares.toString(), `what is left between ${extent.lo.bound.name} and ${extent.hi.bound.name}`], span: this.property.span }, [left]);
+        return derived(
+            one,
+            {
+                kind: 'share',
+                about: ['1', shares.toString(), `what is left between ${extent.lo.bound.name} and ${extent.hi.bound.name}`],
+                span: this.property.span,
+            },
+            [left],
+        );
     }
 
     private isEnough(left: Measure, shares: Rational): boolean {
         const spare = numberOf(left);
         const isRight = shares.isZero() ? Math.abs(spare) <= tolerance.fit : spare > 0;
         if (isRight) return true;
-        const style = (millimetres: number) => `${Number((millimetres / (this.isMetric(left) ? 1 : 25.4)).toFixed(3))}${this.isMetric(left) ? 'mm' : 'in'}`;
+        const style = (millimetres: number) =>
+            `${Number((millimetres / (this.isMetric(left) ? 1 : 25.4)).toFixed(3))}${this.isMetric(left) ? 'mm' : 'in'}`;
         this.construction.report('PLC-006', {
             span: this.property.span,
             message:
@@ -232,12 +251,20 @@ class Division {
 }
 
 /** The openings that parts make in their room: between them, and between them and its ends. */
-function openingsBetween(statement: PartStatement, parts: readonly PlacedPart[], region: Cell<Extents>, axis: Axis, context: BodyContext): readonly Room[] {
+function openingsBetween(
+    statement: PartStatement,
+    parts: readonly PlacedPart[],
+    region: Cell<Extents>,
+    axis: Axis,
+    context: BodyContext,
+): readonly Room[] {
     const names = statement.phrases.openings;
     const { room, build } = context;
     const { lo, hi } = facesOfAxis[axis];
-    const fixedSide = (one: Axis, end: 'lo' | 'hi') => (asker: Asker): Spot | undefined =>
-        one === 'y' ? room.face(facesOfAxis.y[end], asker) : region.value?.[one][end];
+    const fixedSide =
+        (one: Axis, end: 'lo' | 'hi') =>
+        (asker: Asker): Spot | undefined =>
+            one === 'y' ? room.face(facesOfAxis.y[end], asker) : region.value?.[one][end];
     const across = axis === 'x' ? 'z' : 'x';
     return Array.from({ length: parts.length + 1 }, (_, index) => {
         const [before, after] = [parts[index - 1], parts[index]];

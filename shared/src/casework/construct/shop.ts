@@ -26,6 +26,12 @@ export function shopOf(construction: Construction): Shop {
         return value?.is === 'measure' ? value.measure : undefined;
     };
     const figure = (name: keyof typeof defaults): Measure => stated(name) ?? assumed(defaults[name], name, 'common practice, no source');
-    const shop = { oversize: figure('oversize'), bandLong: figure('bandLong'), bandOver: figure('bandOver'), kerf: figure('kerf'), trim: stated('trim') };
+    const shop = {
+        oversize: figure('oversize'),
+        bandLong: figure('bandLong'),
+        bandOver: figure('bandOver'),
+        kerf: figure('kerf'),
+        trim: stated('trim'),
+    };
     return thing ? { ...shop, thing } : shop;
 }

@@ -50,8 +50,19 @@ function coreAlong(part: PlacedPart, axis: Axis, finished: Measure | undefined, 
     const taken = part.facts.edges.filter((edge) => (edge.name === lo || edge.name === hi) && edge.takesOff !== undefined);
     if (taken.length === 0) return finished;
     const curved = axis === 'y' ? coreUnderCurve(part, taken, finished) : undefined;
-    if (curved !== undefined && finished) return derived(quantity.inBaseUnits(curved, dimension.length, finished.quantity.unit), says, [finished, ...taken.map((edge) => edge.takesOff as Measure)]);
-    return minus(finished, total(taken.map((edge) => edge.takesOff), { kind: 'edge', about: ['bands and nosings', taken.map((edge) => edge.name).join(', ')] }), says);
+    if (curved !== undefined && finished)
+        return derived(quantity.inBaseUnits(curved, dimension.length, finished.quantity.unit), says, [
+            finished,
+            ...taken.map((edge) => edge.takesOff as Measure),
+        ]);
+    return minus(
+        finished,
+        total(
+            taken.map((edge) => edge.takesOff),
+            { kind: 'edge', about: ['bands and nosings', taken.map((edge) => edge.name).join(', ')] },
+        ),
+        says,
+    );
 }
 
 /** The template is the parallel curve inside the finished line: where that slopes, a band takes more off than it is thick. */
@@ -71,7 +82,14 @@ function coreUnderCurve(part: PlacedPart, taken: readonly Edge[], finished: Meas
     return deepest - numberOf(extents.y.lo.measure) - back;
 }
 
-function deepestOf(curve: { valueAt(x: number): { readonly value: number }; sample(within: number): readonly { readonly x: number; readonly y: number }[] }, from: number, to: number): number {
+function deepestOf(
+    curve: {
+        valueAt(x: number): { readonly value: number };
+        sample(within: number): readonly { readonly x: number; readonly y: number }[];
+    },
+    from: number,
+    to: number,
+): number {
     const inside = curve.sample(0.01).filter((point) => point.x >= from && point.x <= to);
     return Math.max(curve.valueAt(from).value, curve.valueAt(to).value, ...inside.map((point) => point.y));
 }

@@ -64,7 +64,16 @@ export class Things {
         }
         const { id, kind, name, span, nameSpan, doc } = declaration;
         const family = declaration.family ?? model?.family;
-        return { id, kind, name, properties, span, nameSpan, ...(family === undefined ? {} : { family }), ...(doc === undefined ? {} : { doc }) };
+        return {
+            id,
+            kind,
+            name,
+            properties,
+            span,
+            nameSpan,
+            ...(family === undefined ? {} : { family }),
+            ...(doc === undefined ? {} : { doc }),
+        };
     }
 
     private valueOf(property: Property, owner: FactDeclaration, scope: Scope): ThingValue | undefined {
@@ -87,7 +96,11 @@ export class Things {
         switch (expression.is) {
             case 'list':
                 if (expression.items.every((item) => item.is === 'by')) {
-                    return { is: 'sizes', sizes: expression.items.map((item) => known(item.is === 'by' ? item.parts.map(measure) : [])), span };
+                    return {
+                        is: 'sizes',
+                        sizes: expression.items.map((item) => known(item.is === 'by' ? item.parts.map(measure) : [])),
+                        span,
+                    };
                 }
                 return { is: 'measures', measures: known(expression.items.map(measure)), words: [], span };
             case 'by':
@@ -97,7 +110,12 @@ export class Things {
                 return { is: 'measures', measures, words: expression.items.map((item) => item.word), span };
             }
             case 'interval':
-                return { is: 'measures', measures: known([measure(expression.first), measure(expression.last)]), words: expression.word ? [expression.word] : [], span };
+                return {
+                    is: 'measures',
+                    measures: known([measure(expression.first), measure(expression.last)]),
+                    words: expression.word ? [expression.word] : [],
+                    span,
+                };
             case 'rate': {
                 const amount = evaluateMeasure(this.construction, expression.amount, scope);
                 return amount && { is: 'rate', amount, per: expression.per, span };

@@ -16,7 +16,14 @@ export type Value =
     | { readonly is: 'thing'; readonly declaration: FactDeclaration | RecipeDeclaration | DesignDeclaration }
     | { readonly is: 'parts'; readonly parts: readonly PlacedPart[]; readonly name: string }
     /** A face or edge: a place on an axis. */
-    | { readonly is: 'face'; readonly axis: Axis; readonly end: 'lo' | 'hi'; readonly spot: () => Spot | undefined; readonly name: string; readonly part?: PlacedPart }
+    | {
+          readonly is: 'face';
+          readonly axis: Axis;
+          readonly end: 'lo' | 'hi';
+          readonly spot: () => Spot | undefined;
+          readonly name: string;
+          readonly part?: PlacedPart;
+      }
     | { readonly is: 'stage'; readonly part: PlacedPart; readonly stage: Stage }
     | { readonly is: 'opening'; readonly room: Room }
     | { readonly is: 'case'; readonly build: CaseBuild }

@@ -28,12 +28,31 @@ export type Expression =
     | { readonly is: 'tradeSize'; readonly text: string; readonly span: Span }
     | { readonly is: 'name'; readonly id: DeclarationId; readonly name: string; readonly span: Span }
     /** `receiver.member`; `id` where the member is a declared part or opening. */
-    | { readonly is: 'member'; readonly receiver: Expression; readonly member: string; readonly id?: DeclarationId; readonly span: Span; readonly memberSpan: Span }
+    | {
+          readonly is: 'member';
+          readonly receiver: Expression;
+          readonly member: string;
+          readonly id?: DeclarationId;
+          readonly span: Span;
+          readonly memberSpan: Span;
+      }
     | { readonly is: 'item'; readonly receiver: Expression; readonly index: Expression; readonly span: Span }
     | { readonly is: 'call'; readonly receiver: Expression; readonly arguments: readonly Argument[]; readonly span: Span }
-    | { readonly is: 'binary'; readonly operator: BinaryOperator; readonly left: Expression; readonly right: Expression; readonly span: Span }
+    | {
+          readonly is: 'binary';
+          readonly operator: BinaryOperator;
+          readonly left: Expression;
+          readonly right: Expression;
+          readonly span: Span;
+      }
     | { readonly is: 'unary'; readonly operator: '-' | 'not'; readonly operand: Expression; readonly span: Span }
-    | { readonly is: 'conditional'; readonly condition: Expression; readonly then: Expression; readonly otherwise: Expression; readonly span: Span }
+    | {
+          readonly is: 'conditional';
+          readonly condition: Expression;
+          readonly then: Expression;
+          readonly otherwise: Expression;
+          readonly span: Span;
+      }
     | { readonly is: 'range'; readonly first: Expression; readonly last: Expression; readonly span: Span }
     | { readonly is: 'list'; readonly items: readonly Expression[]; readonly span: Span }
     /** `48in x 96in` */
@@ -41,7 +60,14 @@ export type Expression =
     /** `9in wide 6in deep`: each number with its word (`each edge` keeps its two words). */
     | { readonly is: 'dimensions'; readonly items: readonly { readonly value: Expression; readonly word: string }[]; readonly span: Span }
     /** `5in to 9in wide`, `12in to 24in every 2in` */
-    | { readonly is: 'interval'; readonly first: Expression; readonly last: Expression; readonly word?: string; readonly step?: Expression; readonly span: Span }
+    | {
+          readonly is: 'interval';
+          readonly first: Expression;
+          readonly last: Expression;
+          readonly word?: string;
+          readonly step?: Expression;
+          readonly span: Span;
+      }
     /** `to Post.middle`: a share that ends there. */
     | { readonly is: 'upTo'; readonly target: Expression; readonly span: Span }
     /** `from top 5in, 1, 1`: shares counted from a face. */
@@ -50,7 +76,14 @@ export type Expression =
     | { readonly is: 'series'; readonly step: Expression; readonly first: Place; readonly last: Place; readonly span: Span }
     | { readonly is: 'rate'; readonly amount: Expression; readonly per: string; readonly count?: number; readonly span: Span }
     /** `every shelf in Bay except Tier[2]`: `kind` where the word is a kind of part, `target` where it is a group. */
-    | { readonly is: 'every'; readonly kind?: string; readonly target?: Expression; readonly within?: Expression; readonly except: readonly Expression[]; readonly span: Span }
+    | {
+          readonly is: 'every';
+          readonly kind?: string;
+          readonly target?: Expression;
+          readonly within?: Expression;
+          readonly except: readonly Expression[];
+          readonly span: Span;
+      }
     /** `bow out 1in`, `tenon` with a word before its measure: a word and the value after it. */
     | { readonly is: 'worded'; readonly word: Expression; readonly value: Expression; readonly span: Span }
     /** What could not be read; it has been reported, and spreads silently. */
@@ -241,12 +274,30 @@ export type Statement =
     | EveryStatement
     | { readonly is: 'in'; readonly selectors: readonly Expression[]; readonly statements: readonly Statement[]; readonly span: Span }
     | JoinStatement
-    | { readonly is: 'hold'; readonly count: number; readonly goods: DeclarationId; readonly on: readonly Expression[]; readonly span: Span }
+    | {
+          readonly is: 'hold';
+          readonly count: number;
+          readonly goods: DeclarationId;
+          readonly on: readonly Expression[];
+          readonly span: Span;
+      }
     | { readonly is: 'load'; readonly amount: Expression; readonly on: readonly Expression[]; readonly span: Span }
     | { readonly is: 'require'; readonly condition: Expression; readonly because?: string; readonly span: Span }
     | AllowStatement
-    | { readonly is: 'if'; readonly condition: Expression; readonly then: readonly Statement[]; readonly otherwise: readonly Statement[]; readonly span: Span }
-    | { readonly is: 'repeat'; readonly index: IndexDeclaration; readonly range: Expression; readonly statements: readonly Statement[]; readonly span: Span };
+    | {
+          readonly is: 'if';
+          readonly condition: Expression;
+          readonly then: readonly Statement[];
+          readonly otherwise: readonly Statement[];
+          readonly span: Span;
+      }
+    | {
+          readonly is: 'repeat';
+          readonly index: IndexDeclaration;
+          readonly range: Expression;
+          readonly statements: readonly Statement[];
+          readonly span: Span;
+      };
 
 /** `side Left, Right of WalnutPly layers 2 { ... }` */
 export interface PartStatement {

@@ -1,7 +1,13 @@
 /** A derivation in words: one short sentence a step, in the words of the trade. */
 import type { Derivation } from '../model/measure.js';
 
-const signs: Readonly<Record<string, string>> = { '+': 'the sum', '-': 'the difference', '*': 'the product', '/': 'the quotient', '±': 'with a tolerance' };
+const signs: Readonly<Record<string, string>> = {
+    '+': 'the sum',
+    '-': 'the difference',
+    '*': 'the product',
+    '/': 'the quotient',
+    '±': 'with a tolerance',
+};
 
 export function sentenceOf(why: Derivation): string {
     const [first = '', second = '', third = ''] = why.about;
@@ -21,7 +27,9 @@ export function sentenceOf(why: Derivation): string {
         case 'operation':
             return operation(why.about);
         case 'face':
-            return second === 'the text' || second === 'its place' || second === 'the middle' || second === 'the list of openings' ? `${first}, from ${second}` : `the ${first} of ${second}`;
+            return second === 'the text' || second === 'its place' || second === 'the middle' || second === 'the list of openings'
+                ? `${first}, from ${second}`
+                : `the ${first} of ${second}`;
         case 'between':
             return `from ${first} to ${second}`;
         case 'stops':

@@ -2,7 +2,18 @@
  * Why a size is what it is, as lines of text: the size, and under it, step by step, what it comes from, down to what is written.
  * Steps that only hand a value on are left out; what was explained before is not explained again.
  */
-import { dimension, formatLength, formatQuantity, largestContributor, likelyCase, type Quantity, real, sayMeasure, usualStyle, worstCase } from '../../quantity/index.js';
+import {
+    dimension,
+    formatLength,
+    formatQuantity,
+    largestContributor,
+    likelyCase,
+    type Quantity,
+    real,
+    sayMeasure,
+    usualStyle,
+    worstCase,
+} from '../../quantity/index.js';
 import type { Span } from '../design/design.js';
 import type { Casework } from '../model/casework.js';
 import type { Measure } from '../model/measure.js';
