@@ -231,7 +231,7 @@ export const sizesOfParts: Readonly<Record<string, SizeOfPart>> = {
     thickness: { doc: 'Its actual thickness.', dimension: 'length' },
     height: { doc: 'From its lowest to its highest point.', dimension: 'length' },
     depth: { doc: 'From its back to its front.', dimension: 'length' },
-    clear: { doc: 'Clear height under a shelf, clear width before a divider.', dimension: 'length' },
+    clear: { doc: 'Clear height above a shelf, up to what is over it.', dimension: 'length' },
     area: { doc: 'Of its better face, finished.', dimension: 'area' },
     mass: { doc: 'What it weighs.', dimension: 'mass' },
 };
