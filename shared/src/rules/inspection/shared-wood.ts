@@ -17,10 +17,15 @@ export interface SharedWood {
 export function sharedWood(casework: Casework, lines: FrontLines, a: Part, b: Part): SharedWood | undefined {
     const overlap = boxOverlap(boxAlongside(lines, a, b.box), boxAlongside(lines, b, a.box));
     if (!overlap || layerMakesRoom(a, overlap) || layerMakesRoom(b, overlap)) return undefined;
-    const axis = thinnestAxis(overlap);
-    const made = Math.max(roomByJoints(jointsBetween(casework, a, b)), roomByCuts(a, b, overlap), roomByCuts(b, a, overlap));
-    const depth = boxSize(overlap)[axis] - made;
-    return depth > tolerance.fit ? { axis, depth } : undefined;
+    const size = boxSize(overlap);
+    const thinnest = thinnestAxis(overlap);
+    const room = [...roomByJoints(jointsBetween(casework, a, b), thinnest), ...roomByCuts(a, b), ...roomByCuts(b, a)];
+    const beyond = (room.length > 0 ? room : [{ axis: thinnest, depth: 0 }]).map(({ axis, depth }) => ({
+        axis,
+        depth: size[axis] - depth,
+    }));
+    const least = beyond.reduce((one, other) => (other.depth < one.depth ? other : one));
+    return least.depth > tolerance.fit ? least : undefined;
 }
 
 /** Whether a rabbet or groove of one of two parts is made for the other. */
@@ -33,18 +38,15 @@ function thinnestAxis(box: Box): SpaceAxis {
     return size.x <= size.y && size.x <= size.z ? 'x' : size.y <= size.z ? 'y' : 'z';
 }
 
-/** A dado or a tenon lets the one into the other by what it adds to it. */
-function roomByJoints(joints: readonly Joint[]): number {
-    return Math.max(0, ...joints.map(({ adds }) => (adds ? millimetresOf(adds) : 0)));
+/** A dado or a tenon lets the one into the other by what it adds to it, the way the two overlap least. */
+function roomByJoints(joints: readonly Joint[], axis: SpaceAxis): readonly SharedWood[] {
+    return joints.flatMap(({ adds }) => (adds ? [{ axis, depth: millimetresOf(adds) }] : []));
 }
 
-/** A rabbet or groove of the host that was made for the guest takes in all of it, if the guest lies no deeper than the cut. */
-function roomByCuts(host: Part, guest: Part, overlap: Box): number {
-    const cuts = cutsFor(host, guest);
-    const deep = boxSize(overlap)[host.directions.thickness];
-    const deepest = Math.max(0, ...cuts.map(({ amount }) => (amount ? millimetresOf(amount) : Number.POSITIVE_INFINITY)));
-    if (cuts.length === 0) return 0;
-    return deep <= deepest + tolerance.fit ? Number.POSITIVE_INFINITY : deepest;
+/** A rabbet or groove of the host takes the guest in as deep as it goes; one of unknown depth, however deep. */
+function roomByCuts(host: Part, guest: Part): readonly SharedWood[] {
+    const axis = host.directions.thickness;
+    return cutsFor(host, guest).map(({ amount }) => ({ axis, depth: amount ? millimetresOf(amount) : Number.POSITIVE_INFINITY }));
 }
 
 function cutsFor(host: Part, guest: Part): readonly EdgeStep[] {
