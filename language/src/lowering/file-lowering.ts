@@ -1,0 +1,130 @@
+// What the lowering of one file shares: the file, how it is called, what was found wrong. Knows spans and ids: no statement.
+import type { DeclarationId, Problem, Span } from 'casewright-shared/casework';
+import type { AstNode, CstNode, LangiumDocument, Reference } from 'langium';
+import { DeclaredName } from '../scoping/declared-name.js';
+import type { FileNames } from '../scoping/file-names.js';
+import type { VisibleNames } from '../scoping/visible-names.js';
+import { docBefore } from './source-text.js';
+
+/** A problem as it is reported: what may be left out is filled in. */
+export type Reported = Omit<Problem, 'code' | 'span' | 'related'> & Partial<Pick<Problem, 'related'>>;
+
+/** How files are called in spans and ids, such as `shop.case`. */
+export type FileLabel = (uri: string) => string;
+
+export class FileLowering {
+    readonly problems: Problem[] = [];
+    /** Declarations that this file refers to. */
+    readonly used = new Set<DeclarationId>();
+    readonly label: string;
+    readonly text: string;
+    /** Whether declared things come into the design, as far as it was asked. */
+    readonly built = new Map<DeclaredName, boolean>();
+    /** Where a further `use` can be put. */
+    readonly endOfUses: number;
+    private readonly hasDocs: boolean;
+    private lost: ReadonlySet<string> | undefined;
+    private readonly byId = new Map<DeclarationId, DeclaredName>();
+    private readonly ids = new Map<DeclaredName, DeclarationId>();
+
+    constructor(
+        readonly names: FileNames,
+        readonly visible: VisibleNames,
+        private readonly labelOf: FileLabel,
+    ) {
+        this.label = labelOf(names.document.uri.toString());
+        this.text = names.document.textDocument.getText();
+        this.hasDocs = this.text.includes('///');
+        this.endOfUses = names.uses.at(-1)?.$cstNode?.end ?? 0;
+    }
+
+    labelFor(document: LangiumDocument): string {
+        return document === this.names.document ? this.label : this.labelOf(document.uri.toString());
+    }
+
+    /** Whether a name stands in a line that is broken or misspelt, which may well declare it. */
+    isLost(name: string): boolean {
+        this.lost ??= new Set([...this.names.lost, ...wordsOfBrokenLines(this.names.document, this.text)]);
+        return this.lost.has(name);
+    }
+
+    /** The stretch of a node; of a node that was not finished, where it would stand. */
+    span(node: AstNode | undefined): Span {
+        return this.spanOfCst(node?.$cstNode ?? node?.$container?.$cstNode);
+    }
+
+    spanOfCst(node: CstNode | undefined): Span {
+        return node ? this.between(node.offset, node.end) : this.between(0, 0);
+    }
+
+    between(start: number, end: number): Span {
+        return { file: this.label, start, end };
+    }
+
+    word(start: number, word: string): Span {
+        return this.between(start, start + word.length);
+    }
+
+    /** The id of a declaration, of this file or of another. */
+    id(name: DeclaredName): DeclarationId {
+        let id = this.ids.get(name);
+        if (id === undefined) {
+            id = `${this.labelFor(name.document)}#${name.declarationPath}`;
+            this.ids.set(name, id);
+            this.byId.set(id, name);
+        }
+        return id;
+    }
+
+    /** The declaration that a name in this file refers to; it counts as used. */
+    target(reference: Reference | undefined): DeclaredName | undefined {
+        if (!reference?.ref) {
+            return undefined;
+        }
+        const name = reference.$nodeDescription;
+        if (!(name instanceof DeclaredName)) {
+            return undefined;
+        }
+        this.used.add(this.id(name));
+        return name;
+    }
+
+    /** The declaration behind an id that this file refers to. */
+    nameOf(id: DeclarationId): DeclaredName | undefined {
+        return this.byId.get(id);
+    }
+
+    /** Whether the parser found an error in the lines of a span: what follows from it is not reported again. */
+    isBroken(span: Span): boolean {
+        return this.names.document.parseResult.parserErrors.some(({ token, ...more }) => {
+            const at =
+                token.startOffset >= 0
+                    ? token.startOffset
+                    : ((more as { previousToken?: { startOffset: number } }).previousToken?.startOffset ?? -1);
+            return (
+                at >= 0 &&
+                (at < span.start ? !this.text.slice(at, span.start).includes('\n') : !this.text.slice(span.end, at).includes('\n'))
+            );
+        });
+    }
+
+    doc(start: number): { readonly doc?: string } {
+        const doc = this.hasDocs ? docBefore(this.text, start) : undefined;
+        return doc === undefined ? {} : { doc };
+    }
+
+    report(code: string, span: Span, problem: Reported): void {
+        this.problems.push({ code, span, related: [], ...problem });
+    }
+}
+
+/** The words of the lines in which the parser found an error. */
+function* wordsOfBrokenLines({ parseResult }: LangiumDocument, text: string): Iterable<string> {
+    for (const { token } of parseResult.parserErrors) {
+        if (token.startOffset >= 0) {
+            const start = text.lastIndexOf('\n', token.startOffset - 1) + 1;
+            const end = text.indexOf('\n', token.startOffset);
+            yield* text.slice(start, end < 0 ? text.length : end).match(/[A-Za-z_À-ɏ][0-9A-Za-z_À-ɏ]*/g) ?? [];
+        }
+    }
+}

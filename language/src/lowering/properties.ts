@@ -1,0 +1,281 @@
+// Properties against the table of what their owner may say. Knows the table's rows: no statement.
+import type { Expression as DesignExpression, Place, Property, Span, vocabulary } from 'casewright-shared/casework';
+import type * as Ast from '../generated/ast.js';
+import { lowerExpression, lowerPlace } from './expressions.js';
+import type { FileLowering } from './file-lowering.js';
+import { listWords, nearestWord } from './near-word.js';
+import { nextWord } from './source-text.js';
+import { checked, describeShape, lowerValue } from './values.js';
+
+/** Who says something: `a material`, and what it may say. */
+export interface Owner {
+    readonly called: string;
+    readonly table: vocabulary.Properties;
+    /** What it can be `like`. */
+    readonly kinds?: readonly string[];
+    /** Other words that may begin a line here, for "did you mean". */
+    readonly otherWords?: readonly string[];
+}
+
+/** Properties as they are read, in order, each once. */
+export class PropertyCollector {
+    readonly properties: Property[] = [];
+    /** Stated, or probably meant by a misspelt one. */
+    private readonly stated = new Map<string, Span>();
+
+    constructor(
+        private readonly file: FileLowering,
+        private readonly owner: Owner,
+    ) {}
+
+    /** Reads a property; gives back the clauses that do not belong to it but to its owner. */
+    add(node: Ast.Property): readonly Ast.Clause[] {
+        const { file, owner } = this;
+        const name = node.name;
+        if (!name) {
+            return [];
+        }
+        const nameSpan = file.word(nameStart(file, node), name);
+        const row = Object.hasOwn(owner.table, name) ? owner.table[name]! : undefined;
+        if (!row) {
+            this.reportUnknown(node, name, nameSpan);
+            return [];
+        }
+        if (row.built === false) {
+            file.report('PRP-007', nameSpan, {
+                message: `\`${name}\` is read, but this edition does not build with it`,
+                hint: 'leave it for a later edition, or say it another way',
+                found: `\`${name}\``,
+            });
+            this.stated.set(name, nameSpan);
+            return [];
+        }
+        const before = this.stated.get(name);
+        if (before && !row.repeats) {
+            this.reportTwice(name, nameSpan, before);
+            return [];
+        }
+        this.stated.set(name, nameSpan);
+        const [own, others] = divideClauses(node.clauses ?? [], row);
+        const property = this.lower(node, name, nameSpan, row, own);
+        if (property) {
+            this.properties.push(property);
+        }
+        return property
+            ? others.filter(
+                  (clause) => !(property.value?.is === 'worded' && clause.$type === 'InClause' && clause.target?.$type === 'Literal'),
+              )
+            : others;
+    }
+
+    private lower(
+        node: Ast.Property,
+        name: string,
+        nameSpan: Span,
+        row: vocabulary.PropertyRow,
+        own: readonly Ast.Clause[],
+    ): Property | undefined {
+        const { file } = this;
+        const span = file.span(node);
+        const value = this.value(node, name, nameSpan, row);
+        if (value === 'missing') {
+            return undefined;
+        }
+        const at: Place[] = own.flatMap((clause) =>
+            clause.$type === 'AtClause' ? (clause.places ?? []).map((place) => lowerPlace(file, place, span)) : [],
+        );
+        const of = own.find((clause) => clause.$type === 'OfClause');
+        return {
+            name,
+            ...(value === undefined ? {} : { value }),
+            at,
+            ...(of ? { of: lowerExpression(file, of.target, span) } : {}),
+            properties: this.inBraces(node, name, row),
+            span,
+            nameSpan,
+        };
+    }
+
+    private value(node: Ast.Property, name: string, nameSpan: Span, row: vocabulary.PropertyRow): DesignExpression | undefined | 'missing' {
+        const { file } = this;
+        const asking = { name, example: row.example, shape: row.shape };
+        if (node.value && node.extra) {
+            const word: DesignExpression = {
+                is: 'word',
+                word: node.value.$type === 'Reference' ? (node.value.target?.$refText ?? '') : '',
+                span: file.span(node.value),
+            };
+            const value = lowerExpression(file, node.extra, nameSpan);
+            return checked(file, asking, { is: 'worded', word, value, span: file.between(word.span.start, value.span.end) });
+        }
+        if (node.value) {
+            return lowerValue(file, asking, node.value, nameSpan);
+        }
+        const inwards = row.shape.is === 'worded' ? node.clauses?.find((clause) => clause.$type === 'InClause') : undefined;
+        if (inwards?.target) {
+            const value = lowerExpression(file, inwards.target, nameSpan);
+            const span = file.span(inwards);
+            return checked(file, asking, {
+                is: 'worded',
+                word: { is: 'word', word: 'in', span: file.word(span.start, 'in') },
+                value,
+                span,
+            });
+        }
+        if (needsNoValue(row.shape) || (node.body && row.shape.is === 'block')) {
+            return undefined;
+        }
+        if (!file.isBroken(nameSpan)) {
+            file.report('PRP-002', nameSpan, {
+                message: `\`${name}\` needs a value: ${describeShape(row.shape)}`,
+                hint: `write it so: \`${row.example}\``,
+                found: `\`${name}\` alone`,
+                needed: describeShape(row.shape),
+            });
+        }
+        return 'missing';
+    }
+
+    private inBraces(node: Ast.Property, name: string, row: vocabulary.PropertyRow): readonly Property[] {
+        const { file } = this;
+        if (!node.body) {
+            return [];
+        }
+        const table = row.shape.is === 'block' || row.shape.is === 'newName' ? row.shape.properties : undefined;
+        if (!table) {
+            const span = file.span(node.body);
+            file.report('TXT-001', file.between(span.start, span.start + 1), {
+                message: `nothing stands in braces after \`${name}\``,
+                hint: `write it so: \`${row.example}\``,
+                found: '`{`',
+                needed: 'the end of the line',
+            });
+            return [];
+        }
+        return lowerProperties(file, { called: `\`${name}\``, table }, node.body.members ?? []);
+    }
+
+    private reportUnknown(node: Ast.Property, name: string, nameSpan: Span): void {
+        const { file, owner } = this;
+        if (file.isBroken(nameSpan)) {
+            return;
+        }
+        const own = Object.keys(owner.table);
+        const near = nearestWord(name, own);
+        const kind = nearestWord(name, owner.otherWords ?? []);
+        if (kind && !near && looksLikeStatement(node)) {
+            file.report('PRP-006', nameSpan, {
+                message: `nothing is called \`${name}\`; did you mean \`${kind}\`?`,
+                found: `\`${name}\``,
+                needed: 'a kind of part, or a word that begins a sentence',
+                fix: { title: `write \`${kind}\``, span: nameSpan, text: kind, safe: false },
+            });
+            return;
+        }
+        if (near) {
+            this.stated.set(near, nameSpan);
+        }
+        file.report('PRP-001', nameSpan, {
+            message: `${owner.called} has no \`${name}\`${near ? `; did you mean \`${near}\`?` : ''}`,
+            found: `\`${name}\``,
+            needed: listWords(own, 'or', 40),
+            ...(near
+                ? { fix: { title: `write \`${near}\``, span: nameSpan, text: near, safe: false } }
+                : { hint: own.length === 0 ? `${owner.called} has no properties` : `${owner.called} has ${listWords(own, 'and')}` }),
+        });
+    }
+
+    private reportTwice(name: string, span: Span, before: Span): void {
+        this.file.report('PRP-003', span, {
+            message: `\`${name}\` is stated twice`,
+            hint: 'keep one of the two',
+            found: `\`${name}\` for the second time`,
+            needed: `\`${name}\` once`,
+            related: [{ span: before, message: `\`${name}\` is stated here first` }],
+        });
+    }
+
+    /** Reports what must be said and is not. */
+    checkRequired(at: Span, name: string): void {
+        for (const [property, row] of Object.entries(this.owner.table)) {
+            if (row.required && !this.stated.has(property)) {
+                this.file.report('PRP-004', at, {
+                    message: `${name} needs \`${property}\``,
+                    hint: `add it, such as \`${row.example}\``,
+                    found: `${name} without \`${property}\``,
+                    needed: `\`${property}\`: ${describeShape(row.shape)}`,
+                });
+            }
+        }
+    }
+}
+
+/** The properties in a block in which nothing else may stand. */
+export function lowerProperties(file: FileLowering, owner: Owner, members: readonly Ast.Member[]): readonly Property[] {
+    const collector = new PropertyCollector(file, owner);
+    for (const member of members) {
+        if (member.$type === 'Property') {
+            for (const clause of collector.add(member)) {
+                reportStray(file, clause, owner.called);
+            }
+        } else {
+            reportStray(file, member, owner.called);
+        }
+    }
+    return collector.properties;
+}
+
+/** Reports what stands where only other things may stand. */
+export function reportStray(file: FileLowering, node: Ast.Clause | Ast.Member, around: string): void {
+    const span = file.span(node);
+    if (node.$type === 'StrayBlock' || file.isBroken(span)) {
+        return;
+    }
+    const word = /^[A-Za-z]+/.exec(file.text.slice(span.start, span.end))?.[0] ?? '';
+    file.report(node.$type.endsWith('Clause') ? 'TXT-001' : 'NAM-013', file.word(span.start, word), {
+        message: `\`${word}\` says nothing about ${around}`,
+        hint: 'take it out, or put it where it belongs',
+        found: `\`${word}\``,
+        needed: `what ${around} can say`,
+    });
+}
+
+/** Of `7 layers of Veneer` the name is the second word. */
+function nameStart(file: FileLowering, node: Ast.Property): number {
+    const start = file.span(node).start;
+    const value = node.value?.$cstNode;
+    return value && value.offset <= start ? nextWord(file.text, value.end) : start;
+}
+
+function needsNoValue(shape: vocabulary.Shape): boolean {
+    return shape.is === 'nothing' || shape.is === 'truth';
+}
+
+/** `shelv Tier[4] at 17in`: a name, and then more, is rather a part than a property. */
+function looksLikeStatement(node: Ast.Property): boolean {
+    return (
+        node.body !== undefined ||
+        (node.clauses?.length ?? 0) > 0 ||
+        node.value?.$type === 'Reference' ||
+        node.value?.$type === 'Index' ||
+        node.value === undefined
+    );
+}
+
+const clauseWord: Readonly<Record<string, vocabulary.ClauseWord>> = {
+    AtClause: 'at',
+    OfClause: 'of',
+    ForClause: 'for',
+    OnClause: 'on',
+    FromClause: 'from',
+};
+
+function divideClauses(clauses: readonly Ast.Clause[], row: vocabulary.PropertyRow): [Ast.Clause[], Ast.Clause[]] {
+    const own: Ast.Clause[] = [];
+    const others: Ast.Clause[] = [];
+    for (const clause of clauses) {
+        const word = clauseWord[clause.$type];
+        (word !== undefined && row.clauses?.includes(word) ? own : others).push(clause);
+    }
+    return [own, others];
+}

@@ -1,0 +1,173 @@
+// What to say of a name that names nothing. Knows what is visible and what was probably meant.
+import { type Span, vocabulary } from 'casewright-shared/casework';
+import type { AstNode } from 'langium';
+import type { DeclaredName } from '../scoping/declared-name.js';
+import { isOne } from '../scoping/visible-names.js';
+import { libraryModule } from '../workspace/library.js';
+import type { FileLowering } from './file-lowering.js';
+import { listWords, nearestWord } from './near-word.js';
+
+/** What a declared thing is called in a sentence: `a material`, `goods`, `a shelf`. */
+export function describeName(name: DeclaredName): string {
+    switch (name.sort) {
+        case 'fact':
+            return vocabulary.factKinds[name.kind]?.called ?? 'a thing of an unknown kind';
+        case 'recipe':
+            return vocabulary.recipeKinds[name.kind as vocabulary.RecipeKindName]?.called ?? 'a recipe';
+        case 'design':
+        case 'part':
+            return vocabulary.partKinds[name.kind]?.called ?? 'a part';
+        case 'index':
+        case 'opening':
+            return `an ${name.sort}`;
+        case 'use':
+            return 'a file that is used';
+        case 'let':
+            return 'a value';
+        default:
+            return `a ${name.sort}`;
+    }
+}
+
+/** Reports a name that nothing visible has; unless the line that should declare it is broken, which has been reported. */
+export function reportUnknownName(
+    file: FileLowering,
+    name: string,
+    at: AstNode,
+    span: Span,
+    kinds?: readonly string[],
+    words: readonly string[] = [],
+): void {
+    if (file.isLost(name)) {
+        return;
+    }
+    const found = file.visible.lookup(name, at);
+    if (found && !isOne(found)) {
+        reportSeveral(file, name, found, span);
+        return;
+    }
+    const hidden = hiddenBehindUse(file, name);
+    if (hidden) {
+        reportHidden(file, hidden, span);
+        return;
+    }
+    const visible = [...new Set(file.visible.allAt(at))];
+    const fitting = kinds ? visible.filter((one) => fits(one, kinds)) : visible;
+    const near =
+        nearestWord(name, [...fitting.map((one) => one.name), ...words]) ??
+        nearestWord(
+            name,
+            visible.map((one) => one.name),
+        );
+    const known = visible.find((one) => one.name === near);
+    const needed = kinds ? listKinds(kinds) : 'a name that is declared';
+    file.report('NAM-001', span, {
+        message: near ? `nothing is called \`${name}\`; did you mean \`${near}\`?` : `nothing is called \`${name}\` here`,
+        found: `\`${name}\``,
+        needed,
+        ...(near
+            ? { fix: { title: `write \`${near}\``, span, text: near, safe: false } }
+            : {
+                  hint:
+                      fitting.length > 0
+                          ? `there is ${listWords([...new Set(fitting.map((one) => one.name))].sort(), 'and')}`
+                          : `declare it, or \`use\` the file that does`,
+              }),
+        ...(known && near ? { related: [{ span: declarationSpan(file, known), message: `\`${near}\` is declared here` }] } : {}),
+    });
+}
+
+function fits(name: DeclaredName, kinds: readonly string[]): boolean {
+    return kinds.includes(name.kind) || name.sort === 'let' || name.sort === 'parameter';
+}
+
+/** `a material or a case` */
+export function listKinds(kinds: readonly string[]): string {
+    const built = kinds.filter((kind) => vocabulary.partKinds[kind]?.built !== false && vocabulary.factKinds[kind]?.built !== false);
+    const called = (built.length > 0 ? built : kinds).map(
+        (kind) =>
+            vocabulary.factKinds[kind]?.called ??
+            vocabulary.partKinds[kind]?.called ??
+            vocabulary.recipeKinds[kind as vocabulary.RecipeKindName]?.called ??
+            kind,
+    );
+    if (called.length > 4) {
+        return 'a part';
+    }
+    const last = called.pop() ?? '';
+    return called.length === 0 ? last : `${called.join(', ')} or ${last}`;
+}
+
+function reportSeveral(file: FileLowering, name: string, found: readonly DeclaredName[], span: Span): void {
+    if (found.every((one) => one.isUnnamed)) {
+        file.report('NAM-001', span, {
+            message: `there are ${found.length} parts called \`${name}\` by their kind, and nothing says which is meant`,
+            hint: `give each a name, such as \`${name} Lower\``,
+            found: `${found.length} parts without a name`,
+            needed: 'the name of one of them',
+            related: found.map((one) => ({ span: declarationSpan(file, one), message: `one \`${name}\` stands here` })),
+        });
+        return;
+    }
+    const paths = found.map((one) => one.declarationPath.split('.').slice(-2).join('.'));
+    file.report('NAM-001', span, {
+        message: `\`${name}\` is declared ${found.length} times further in, and nothing says which is meant`,
+        hint: `say where it is: ${listWords(paths)}`,
+        found: `${found.length} things called \`${name}\``,
+        needed: 'one of them',
+        related: found.map((one) => ({ span: declarationSpan(file, one), message: `one \`${name}\` is declared here` })),
+    });
+}
+
+/** A name that a used file has, but does not show to this one. */
+function hiddenBehindUse(
+    file: FileLowering,
+    name: string,
+): { readonly name: DeclaredName; readonly isPrivate: boolean; readonly through: string } | undefined {
+    for (const document of file.visible.closure(file.names.document).slice(1)) {
+        const declared = file.visible.of(document).top.names.get(name);
+        if (declared && declared.sort !== 'use') {
+            return { name: declared, isPrivate: declared.isPrivate, through: file.labelFor(document) };
+        }
+    }
+    return undefined;
+}
+
+function reportHidden(
+    file: FileLowering,
+    { name, isPrivate, through }: { name: DeclaredName; isPrivate: boolean; through: string },
+    span: Span,
+): void {
+    const related = [{ span: declarationSpan(file, name), message: `\`${name.name}\` is declared here` }];
+    if (isPrivate) {
+        file.report('NAM-005', span, {
+            message: `\`${name.name}\` is private to ${through}`,
+            hint: `take the word \`private\` away there, or declare one of your own`,
+            found: `the private name \`${name.name}\``,
+            needed: 'a name that its file lets others use',
+            related,
+        });
+        return;
+    }
+    const module = libraryModule(name.documentUri);
+    const use = module ? `use ${module}` : `use "${through}"`;
+    file.report('NAM-001', span, {
+        message: `\`${name.name}\` is declared in ${through}, which this file does not use itself`,
+        hint: `add the line \`${use}\``,
+        found: `\`${name.name}\``,
+        needed: 'a name that is declared here or in a file that is used here',
+        fix: {
+            title: `add \`${use}\``,
+            span: file.between(file.endOfUses, file.endOfUses),
+            text: file.endOfUses === 0 ? `${use}\n` : `\n${use}`,
+            safe: true,
+        },
+        related,
+    });
+}
+
+/** The name where it is declared, in whichever file. */
+export function declarationSpan(file: FileLowering, name: DeclaredName): Span {
+    const segment = name.nameSegment ?? name.selectionSegment;
+    return { file: file.labelFor(name.document), start: segment?.offset ?? 0, end: segment?.end ?? 0 };
+}

@@ -1,0 +1,386 @@
+// What a property, step or option is given, against what it takes. Knows shapes of values: no single property.
+import { type Expression as DesignExpression, type Span, vocabulary } from 'casewright-shared/casework';
+import { describeDimension, dimension } from 'casewright-shared/quantity';
+import type * as Ast from '../generated/ast.js';
+import { lowerExpression, type Wanted } from './expressions.js';
+import type { FileLowering } from './file-lowering.js';
+import { listWords, nearestWord } from './near-word.js';
+import { describeName, listKinds } from './unknown-names.js';
+
+type Shape = vocabulary.Shape;
+
+/** What asks for a value, for messages: `width`, `width 40in`. */
+export interface Asking {
+    readonly name: string;
+    readonly example: string;
+    readonly shape: Shape;
+}
+
+/** Lowers a value and checks that it is of the shape that is asked for; what is not is reported, and is broken from then on. */
+export function lowerValue(file: FileLowering, asking: Asking, node: Ast.Expression, around: Span): DesignExpression {
+    const { shape } = asking;
+    const chosen = lowerChoice(file, asking, node);
+    if (chosen) {
+        return chosen;
+    }
+    if (shape.is === 'newName') {
+        return { is: 'word', word: node.$type === 'Reference' ? node.target.$refText : '', span: file.span(node) };
+    }
+    const size = tradeSize(file, shape, node);
+    if (size) {
+        return size;
+    }
+    const value = lowerExpression(file, node, around, wantedFor(shape));
+    return checked(file, asking, value);
+}
+
+export function checked(file: FileLowering, asking: Asking, value: DesignExpression): DesignExpression {
+    const wrong = misfit(file, asking.shape, value);
+    if (!wrong) {
+        return value;
+    }
+    if (wrong.unit) {
+        reportMissingUnit(file, asking.shape, wrong.at);
+    } else {
+        reportMisfit(file, asking, wrong.at);
+    }
+    return { is: 'broken', span: value.span };
+}
+
+/** `grain length`: the words of a choice come before declared names. */
+function lowerChoice(file: FileLowering, asking: Asking, node: Ast.Expression): DesignExpression | undefined {
+    const words = asking.shape.is === 'choice' ? asking.shape.of : undefined;
+    if (!words || node.$type !== 'Reference' || !node.target?.$refText) {
+        return undefined;
+    }
+    const span = file.span(node);
+    const word = node.target.$refText;
+    if (words.includes(word)) {
+        return { is: 'word', word, span };
+    }
+    const target = file.target(node.target);
+    if (target && (target.sort === 'let' || target.sort === 'parameter')) {
+        return { is: 'name', id: file.id(target), name: target.name, span };
+    }
+    const near = nearestWord(word, words);
+    file.report('PRP-005', span, {
+        message: `\`${asking.name}\` is ${listWords(words)}, not \`${word}\`${near ? `; did you mean \`${near}\`?` : ''}`,
+        found: `\`${word}\``,
+        needed: listWords(words),
+        ...(near ? { fix: { title: `write \`${near}\``, span, text: near, safe: false } } : {}),
+    });
+    return { is: 'broken', span };
+}
+
+/** `rough 4/4` is the name of a size, and no division. */
+function tradeSize(file: FileLowering, shape: Shape, node: Ast.Expression): DesignExpression | undefined {
+    if (!takes(shape, 'tradeSize')) {
+        return undefined;
+    }
+    if (node.$type === 'Binary' && node.operator === '/' && isWholeNumber(node.left) && isWholeNumber(node.right)) {
+        return { is: 'tradeSize', text: `${node.left.text}/${node.right.text}`, span: file.span(node) };
+    }
+    if (node.$type === 'Reference' && /^[A-Z][0-9]+$/.test(node.target?.$refText ?? '') && !node.target.ref) {
+        return { is: 'tradeSize', text: node.target.$refText, span: file.span(node) };
+    }
+    return undefined;
+}
+
+function isWholeNumber(node: Ast.Expression | undefined): node is Ast.Literal {
+    return node?.$type === 'Literal' && /^[0-9]+$/.test(node.text ?? '');
+}
+
+function takes(shape: Shape, is: Shape['is']): boolean {
+    return (
+        shape.is === is || (shape.is === 'either' && shape.of.some((one) => takes(one, is))) || (shape.is === 'list' && takes(shape.of, is))
+    );
+}
+
+function wantedFor(shape: Shape): Wanted {
+    const kinds = kindsOf(shape);
+    if (shape.is === 'thing') {
+        return { words: noWords, kinds };
+    }
+    return { ...(kinds.length > 0 ? { kinds } : {}), ...(takes(shape, 'shares') ? { plainNumbers: true } : {}) };
+}
+const noWords: ReadonlySet<string> = new Set();
+
+function kindsOf(shape: Shape): readonly string[] {
+    return shape.is === 'thing' ? shape.kinds : shape.is === 'either' ? shape.of.flatMap(kindsOf) : [];
+}
+
+// ---------------------------------------------------------------- whether a value fits
+
+interface Misfit {
+    readonly at: DesignExpression;
+    /** A bare number where a measure is needed. */
+    readonly unit?: true;
+}
+
+/** Which part of a value does not fit a shape; undefined if it fits, or if only computing can tell. */
+function misfit(file: FileLowering, shape: Shape, value: DesignExpression): Misfit | undefined {
+    if (value.is === 'broken') {
+        return undefined;
+    }
+    const no: Misfit = { at: value };
+    switch (shape.is) {
+        case 'quantity':
+            return misfitOfNumber(file, value, shape.dimension);
+        case 'count':
+            return misfitOfNumber(file, value, 'none');
+        case 'sizes':
+            if (value.is !== 'by' || value.parts.length !== shape.count) {
+                return value.is === 'name' && isComputed(file, value) ? undefined : no;
+            }
+            return first(value.parts, (part) => misfitOfNumber(file, part, shape.dimension));
+        case 'sizeByLength':
+            if (value.is === 'by') {
+                const [size, length, ...more] = value.parts;
+                return more.length > 0 || size?.is !== 'tradeSize' || !length ? no : misfitOfNumber(file, length, 'length');
+            }
+            return value.is === 'tradeSize' ? undefined : misfitOfNumber(file, value, 'length');
+        case 'dimensions':
+            if (value.is !== 'dimensions') {
+                return no;
+            }
+            return first(value.items, (item) =>
+                shape.words.includes(firstWord(item.word)) ? misfitOfNumber(file, item.value, shape.dimension) : no,
+            );
+        case 'interval':
+            if (value.is !== 'interval') {
+                return misfitOfNumber(file, value, shape.dimension);
+            }
+            return misfitOfNumber(file, value.first, shape.dimension) ?? misfitOfNumber(file, value.last, shape.dimension);
+        case 'shares':
+            return misfitOfShares(file, value);
+        case 'text':
+            return value.is === 'text' || isComputed(file, value) ? undefined : no;
+        case 'truth':
+            return value.is === 'truth' || isComputed(file, value) ? undefined : no;
+        case 'tradeSize':
+            return value.is === 'tradeSize' || isComputed(file, value) ? undefined : no;
+        case 'choice':
+            return value.is === 'word' && shape.of.includes(value.word) ? undefined : isComputed(file, value) ? undefined : no;
+        case 'thing':
+            return isThing(file, value, shape.kinds) || isComputed(file, value) ? undefined : no;
+        case 'price':
+            if (value.is !== 'rate') {
+                return no;
+            }
+            return misfitOfNumber(file, value.amount, undefined);
+        case 'worded':
+            if (value.is === 'worded') {
+                return value.word.is === 'word' && shape.words.includes(value.word.word)
+                    ? misfit(file, shape.value, value.value)
+                    : { at: value.word };
+            }
+            return shape.optional ? misfit(file, shape.value, value) : no;
+        case 'list':
+            return value.is === 'list' ? first(value.items, (item) => misfit(file, shape.of, item)) : misfit(file, shape.of, value);
+        case 'either': {
+            const misfits = shape.of.map((one) => misfit(file, one, value));
+            return misfits.includes(undefined) ? undefined : (misfits.find((one) => one?.unit) ?? no);
+        }
+        case 'newName':
+        case 'block':
+            return undefined;
+        case 'nothing':
+            return no;
+    }
+}
+
+function first<T>(items: readonly T[], check: (item: T) => Misfit | undefined): Misfit | undefined {
+    for (const item of items) {
+        const found = check(item);
+        if (found) {
+            return found;
+        }
+    }
+    return undefined;
+}
+
+/** `each edge` is the word `each`. */
+function firstWord(word: string): string {
+    return word.split(' ')[0] ?? word;
+}
+
+/** A value whose dimension is only known by computing it. */
+function isComputed(file: FileLowering, value: DesignExpression): boolean {
+    switch (value.is) {
+        case 'member':
+        case 'item':
+        case 'call':
+        case 'binary':
+        case 'unary':
+        case 'conditional':
+            return true;
+        case 'name': {
+            const name = file.nameOf(value.id);
+            return name !== undefined && (name.sort === 'let' || name.sort === 'parameter' || name.sort === 'index');
+        }
+        default:
+            return false;
+    }
+}
+
+function isThing(file: FileLowering, value: DesignExpression, kinds: readonly string[]): boolean {
+    const name = value.is === 'name' ? file.nameOf(value.id) : undefined;
+    return name !== undefined && (name.sort === 'fact' || name.sort === 'recipe' || name.sort === 'design') && kinds.includes(name.kind);
+}
+
+function misfitOfNumber(file: FileLowering, value: DesignExpression, needed: vocabulary.DimensionName | undefined): Misfit | undefined {
+    if (value.is === 'measure') {
+        const isBare = value.quantity.dimension === dimension.none && !value.text.endsWith('%');
+        return isBare && needed !== undefined && needed !== 'none' ? { at: value, unit: true } : undefined;
+    }
+    if (value.is === 'unary' && value.operator === '-') {
+        return misfitOfNumber(file, value.operand, needed);
+    }
+    if (value.is === 'binary' && (value.operator === '±' || value.operator === '+' || value.operator === '-')) {
+        return misfitOfNumber(file, value.left, needed) ?? misfitOfNumber(file, value.right, needed);
+    }
+    if (value.is === 'word') {
+        return value.word in vocabulary.sizesOfParts ? undefined : { at: value };
+    }
+    return isComputed(file, value) || value.is === 'broken' ? undefined : { at: value };
+}
+
+function misfitOfShares(file: FileLowering, value: DesignExpression): Misfit | undefined {
+    switch (value.is) {
+        case 'list':
+            return first(value.items, (item) => misfitOfShares(file, item));
+        case 'word':
+            return value.word in vocabulary.shareWords ? undefined : misfitOfNumber(file, value, 'none');
+        case 'upTo':
+        case 'series':
+            return undefined;
+        case 'shares':
+            return misfitOfShares(file, value.sizes);
+        default:
+            return misfitOfNumber(file, value, 'none');
+    }
+}
+
+// ---------------------------------------------------------------- messages
+
+/** What is asked for, in words: `a length`, `a text in quotes`. */
+export function describeShape(shape: Shape): string {
+    switch (shape.is) {
+        case 'quantity':
+            return describeDimension(dimension[shape.dimension]);
+        case 'count':
+            return 'a whole number';
+        case 'sizes':
+            return `${shape.count === 2 ? 'two' : shape.count === 3 ? 'three' : shape.count} sizes with \`x\` between them`;
+        case 'sizeByLength':
+            return 'a trade size and a length, such as `#8 x 1 1/4in`';
+        case 'dimensions':
+            return `sizes, each with ${listWords(shape.words)}`;
+        case 'interval':
+            return 'two measures with `to` between them';
+        case 'shares':
+            return `lengths and shares, such as ${listWords(['14in, rest', 'equal'])}`;
+        case 'text':
+            return 'a text in quotes';
+        case 'truth':
+            return '`yes` or `no`';
+        case 'tradeSize':
+            return 'a trade size, such as `#8`';
+        case 'choice':
+            return listWords(shape.of);
+        case 'thing':
+            return listKinds(shape.kinds);
+        case 'price':
+            return `a price per ${listWords(shape.per, 'or', 4)}`;
+        case 'worded':
+            return `${listWords(shape.words)} and ${describeShape(shape.value)}`;
+        case 'list':
+            return describeShape(shape.of);
+        case 'either':
+            return [...new Set(shape.of.map(describeShape))].join(', or ');
+        case 'newName':
+            return 'a name';
+        case 'block':
+            return 'properties in braces';
+        case 'nothing':
+            return 'nothing after it';
+    }
+}
+
+function describeFound(file: FileLowering, value: DesignExpression): string {
+    switch (value.is) {
+        case 'name': {
+            const name = file.nameOf(value.id);
+            return name ? `\`${name.name}\`, ${describeName(name)}` : `\`${value.name}\``;
+        }
+        case 'word':
+            return `the word \`${value.word}\``;
+        case 'text':
+            return 'a text';
+        default:
+            return `\`${file.text.slice(value.span.start, value.span.end)}\``;
+    }
+}
+
+function reportMisfit(file: FileLowering, asking: Asking, at: DesignExpression): void {
+    const found = describeFound(file, at);
+    const needed = describeShape(asking.shape);
+    const quotes = takes(asking.shape, 'text') && at.is !== 'text' ? `"${file.text.slice(at.span.start, at.span.end)}"` : undefined;
+    file.report('NAM-007', at.span, {
+        message:
+            asking.shape.is === 'nothing'
+                ? `\`${asking.name}\` takes no value; here stands ${found}`
+                : `\`${asking.name}\` needs ${needed}; here stands ${found}`,
+        hint: quotes ? `write \`${quotes}\`` : `write it so: \`${asking.example}\``,
+        found,
+        needed,
+        ...(quotes ? { fix: { title: `write ${quotes}`, span: at.span, text: quotes, safe: false } } : {}),
+    });
+}
+
+/** The units in which each dimension is usually written, in the two systems. */
+const usualUnits: Readonly<Record<vocabulary.DimensionName, readonly [string, string]>> = {
+    none: ['', ''],
+    length: ['in', 'mm'],
+    area: [' ft2', ' m2'],
+    volume: [' ft3', ' m3'],
+    mass: ['lb', 'kg'],
+    time: [' minutes', ' hours'],
+    angle: ['deg', 'rad'],
+    force: [' lbf', ' N'],
+    pressure: [' psi', ' MPa'],
+    areaLoad: [' lb/ft2', ' kg/m2'],
+    lineLoad: [' lb/ft', ' kg/m'],
+    density: [' lb/ft3', ' kg/m3'],
+};
+
+function reportMissingUnit(file: FileLowering, shape: Shape, at: DesignExpression): void {
+    const needed = dimensionNeeded(shape) ?? 'length';
+    const text = file.text.slice(at.span.start, at.span.end);
+    const [inch, metric] = usualUnits[needed];
+    const article = describeDimension(dimension[needed]);
+    file.report('UNI-001', at.span, {
+        message: `\`${text}\` has no unit: ${article} is needed here`,
+        hint: `write \`${text}${inch}\` or \`${text}${metric}\``,
+        found: 'a plain number',
+        needed: article,
+    });
+}
+
+function dimensionNeeded(shape: Shape): vocabulary.DimensionName | undefined {
+    switch (shape.is) {
+        case 'quantity':
+        case 'sizes':
+        case 'dimensions':
+        case 'interval':
+            return shape.dimension;
+        case 'worded':
+            return dimensionNeeded(shape.value);
+        case 'list':
+            return dimensionNeeded(shape.of);
+        case 'either':
+            return shape.of.map(dimensionNeeded).find((found) => found !== undefined && found !== 'none');
+        default:
+            return undefined;
+    }
+}
