@@ -1,0 +1,65 @@
+// What a file amounts to: design, casework, findings, made when they are asked for. Knows the stages and their order: nothing of any of them.
+import { type Casework, construct, type Design, type Problem, type Span } from 'casewright-shared/casework';
+import { type Finding, runRules } from 'casewright-shared/rules';
+import type { LangiumDocument } from 'langium';
+import type { LoweredDesign } from '../lowering/lowering.js';
+import { type PlaceInText, placeInText } from './place.js';
+import { syntaxProblems } from './syntax-problems.js';
+
+/** One state of a file and of all it uses. Never changes: after an edit there is another. */
+export class Analysis {
+    /** By their names in spans. */
+    private readonly documents: ReadonlyMap<string, LangiumDocument>;
+    private knownProblems: readonly Problem[] | undefined;
+    private knownCasework: Casework | undefined;
+    private knownFindings: readonly Finding[] | undefined;
+
+    constructor(
+        /** The file that was asked for. */
+        readonly document: LangiumDocument,
+        private readonly lowered: LoweredDesign,
+        /** The file and all it uses, in the order of use. */
+        used: readonly LangiumDocument[],
+    ) {
+        this.documents = new Map(lowered.design.files.map((file, index) => [file, used[index] ?? document]));
+    }
+
+    get design(): Design {
+        return this.lowered.design;
+    }
+
+    /** What is wrong with the text: syntax, names, units, properties. */
+    get problems(): readonly Problem[] {
+        this.knownProblems ??= [
+            ...[...this.documents].flatMap(([file, document]) => syntaxProblems(document, file)),
+            ...this.lowered.problems,
+        ];
+        return this.knownProblems;
+    }
+
+    get casework(): Casework {
+        this.knownCasework ??= construct(this.design, { keepValues: true });
+        return this.knownCasework;
+    }
+
+    /** All findings in the file and in those it uses, by file and place. Allowed ones are among them, with the reason. */
+    get findings(): readonly Finding[] {
+        this.knownFindings ??= runRules(this.casework, { reading: this.problems });
+        return this.knownFindings;
+    }
+
+    /** Where a span of the design, of the casework or of a finding is. */
+    locate(span: Span): PlaceInText {
+        return placeInText(this.documentOf(span.file), span);
+    }
+
+    /** The words at a span. */
+    textAt(span: Span): string {
+        return this.documentOf(span.file).textDocument.getText().slice(span.start, span.end);
+    }
+
+    /** The document that spans call by this name. */
+    documentOf(file: string): LangiumDocument {
+        return this.documents.get(file) ?? this.document;
+    }
+}
