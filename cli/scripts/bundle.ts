@@ -16,4 +16,4 @@ await build({
         // Some of the bundled packages are CommonJS and ask for Node's own modules with `require`, which an ES module does not have.
         js: "#!/usr/bin/env node\nimport { createRequire } from 'node:module';\nconst require = createRequire(import.meta.url);",
     },
-});
+}).catch(() => process.exit(1)); // what is wrong has been printed

@@ -44,7 +44,7 @@ await rm(path.join(extension, 'dist'), { recursive: true, force: true });
 if (watch) {
     await Promise.all(bundles.map(async (options) => (await context({ ...options, logLevel: 'info' })).watch()));
 } else {
-    const built = await Promise.all(bundles.map((options) => build(options)));
+    const built = await Promise.all(bundles.map((options) => build(options))).catch(() => process.exit(1)); // what is wrong has been printed
     const contents = built.map(({ metafile }) => metafile).filter((metafile) => metafile !== undefined);
     await writeFile(path.join(extension, 'dist/THIRD-PARTY-NOTICES.md'), await thirdPartyNotices(contents, extension));
 }
