@@ -6,7 +6,12 @@ import {
     type LangiumServices,
     type LangiumSharedServices,
 } from 'langium/lsp';
-import { CasewrightModule } from '../casewright-module.js';
+import {
+    type CasewrightAddedServices,
+    type CasewrightAddedSharedServices,
+    CasewrightModule,
+    casewrightSharedModule,
+} from '../casewright-module.js';
 import { CasewrightGeneratedModule, CasewrightGeneratedSharedModule } from '../generated/module.js';
 
 /**
@@ -14,10 +19,10 @@ import { CasewrightGeneratedModule, CasewrightGeneratedSharedModule } from '../g
  * @param context the connection to the editor, and how files are read
  */
 export function createLanguageServerServices(context: DefaultSharedModuleContext): {
-    shared: LangiumSharedServices;
-    casewright: LangiumServices;
+    shared: LangiumSharedServices & CasewrightAddedSharedServices;
+    casewright: LangiumServices & CasewrightAddedServices;
 } {
-    const shared = inject(createDefaultSharedModule(context), CasewrightGeneratedSharedModule);
+    const shared = inject(createDefaultSharedModule(context), CasewrightGeneratedSharedModule, casewrightSharedModule(context));
     const casewright = inject(createDefaultModule({ shared }), CasewrightGeneratedModule, CasewrightModule);
     shared.ServiceRegistry.register(casewright);
     return { shared, casewright };
