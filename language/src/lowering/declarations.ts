@@ -15,7 +15,7 @@ import type { DeclaredName } from '../scoping/declared-name.js';
 import { lowerArguments, lowerExpression } from './expressions.js';
 import type { FileLowering } from './file-lowering.js';
 import { listWords, nearestWord } from './near-word.js';
-import { isBuiltKind } from './not-built.js';
+import { isBuiltKind, reportNotBuilt } from './not-built.js';
 import { lowerLike, PhraseCollector } from './phrases.js';
 import { type Owner, PropertyCollector, reportStray } from './properties.js';
 import { lowerWorkBlock } from './recipes.js';
@@ -104,7 +104,7 @@ export function lowerRecipe(file: FileLowering, node: Ast.Recipe): RecipeDeclara
     const kind = node.kind as vocabulary.RecipeKindName;
     const head = headOf(file, node, node.kind ?? '');
     if (vocabulary.recipeKinds[kind]?.built === false) {
-        reportNotBuilt(file, head.kindSpan, node.kind);
+        reportNotBuilt(file, node, node.kind, head.kindSpan);
         return undefined;
     }
     const steps = lowerWorkBlock(file, node.body, kind);
@@ -123,14 +123,6 @@ export function lowerRecipe(file: FileLowering, node: Ast.Recipe): RecipeDeclara
     );
 }
 
-export function reportNotBuilt(file: FileLowering, span: Span, kind: string): void {
-    file.report('PRP-007', span, {
-        message: `\`${kind}\` is read, but this edition does not build it`,
-        hint: 'the rest of the file is built without it',
-        found: `\`${kind}\``,
-    });
-}
-
 // ---------------------------------------------------------------- facts
 
 export function lowerFact(file: FileLowering, node: Ast.Fact): FactDeclaration | undefined {
@@ -141,7 +133,7 @@ export function lowerFact(file: FileLowering, node: Ast.Fact): FactDeclaration |
         return undefined;
     }
     if (kind.built === false) {
-        reportNotBuilt(file, head.kindSpan, node.kind);
+        reportNotBuilt(file, node, node.kind, head.kindSpan);
         return undefined;
     }
     if (!node.name && !kind.single && !file.isBroken(head.kindSpan)) {
@@ -403,7 +395,7 @@ export function lowerDesignDeclaration(file: FileLowering, node: Ast.DesignDecla
     const head = headOf(file, node, node.kind ?? '');
     const kind = vocabulary.partKinds[node.kind];
     if (!kind || !isBuiltKind(node.kind)) {
-        reportNotBuilt(file, head.kindSpan, node.kind);
+        reportNotBuilt(file, node, node.kind, head.kindSpan);
         return undefined;
     }
     const name = file.names.nameOf(node);

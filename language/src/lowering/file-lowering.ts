@@ -20,6 +20,8 @@ export class FileLowering {
     readonly text: string;
     /** Whether declared things come into the design, as far as it was asked. */
     readonly built = new Map<DeclaredName, boolean>();
+    /** Declarations and parts of which it has been said that something in them is not built. */
+    readonly notBuilt = new Set<AstNode>();
     /** Where a further `use` can be put. */
     readonly endOfUses: number;
     private readonly hasDocs: boolean;
@@ -106,6 +108,11 @@ export class FileLowering {
                 (at < span.start ? !this.text.slice(at, span.start).includes('\n') : !this.text.slice(span.end, at).includes('\n'))
             );
         });
+    }
+
+    endOfLine(offset: number): number {
+        const end = this.text.indexOf('\n', offset);
+        return end < 0 ? this.text.length : end;
     }
 
     doc(start: number): { readonly doc?: string } {

@@ -1,6 +1,6 @@
 // What this edition reads and does not build. Knows kinds: a thing that is not built is reported once, where it is declared.
-import { vocabulary } from 'casewright-shared/casework';
-import type { AstNode } from 'langium';
+import { type Span, vocabulary } from 'casewright-shared/casework';
+import { type AstNode, AstUtils } from 'langium';
 import type * as Ast from '../generated/ast.js';
 import type { DeclaredName } from '../scoping/declared-name.js';
 import type { FileLowering } from './file-lowering.js';
@@ -43,6 +43,32 @@ function isBuiltNode(file: FileLowering, start: AstNode): boolean {
         }
     }
     return true;
+}
+
+/** Reports a word that is not built yet, once for each declaration or part. */
+export function reportNotBuilt(file: FileLowering, node: AstNode, word: string, span: Span): void {
+    const statement = AstUtils.getContainerOfType(node, isWhole) ?? node;
+    if (file.notBuilt.has(statement)) {
+        return;
+    }
+    file.notBuilt.add(statement);
+    file.report('PRP-007', span, {
+        message: `\`${word}\` is read, but this edition does not build it`,
+        hint: 'the rest is built without it',
+        found: `\`${word}\``,
+        needed: 'something that this edition builds',
+    });
+}
+
+function isWhole(node: AstNode): node is AstNode {
+    return (
+        node.$type === 'PartDeclaration' ||
+        node.$type === 'Fact' ||
+        node.$type === 'Recipe' ||
+        node.$type === 'DesignDeclaration' ||
+        node.$type === 'EdgeStatement' ||
+        node.$type === 'Join'
+    );
 }
 
 export function isBuiltKind(kind: string): boolean {

@@ -42,6 +42,8 @@ export class PhraseCollector {
             const phrase = phrases[index]!;
             if (phrase.$type === 'Property') {
                 this.addClauses(this.collector.add(phrase), phrases[index + 1]);
+            } else if (this.collector.isInSentence(this.file.span(phrase).start)) {
+                // its words belong to a sentence that is not built
             } else if (phrase.$type === 'EdgeStatement') {
                 this.phrases.edges.push(this.lowerEdge(phrase));
             } else if (this.addClause(phrase, phrases[index + 1])) {

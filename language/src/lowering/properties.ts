@@ -4,6 +4,7 @@ import type * as Ast from '../generated/ast.js';
 import { lowerExpression, lowerPlace } from './expressions.js';
 import type { FileLowering } from './file-lowering.js';
 import { listWords, nearestWord } from './near-word.js';
+import { reportNotBuilt } from './not-built.js';
 import { nextWord } from './source-text.js';
 import { checked, describeShape, lowerValue } from './values.js';
 
@@ -23,10 +24,18 @@ export class PropertyCollector {
     /** Stated, or probably meant by a misspelt one. */
     private readonly stated = new Map<string, Span>();
 
+    /** Up to here a sentence goes on that this edition does not build. */
+    private sentenceEnd = 0;
+
     constructor(
         private readonly file: FileLowering,
         private readonly owner: Owner,
     ) {}
+
+    /** Whether an offset is in a sentence that is not built, so that its words say nothing else. */
+    isInSentence(offset: number): boolean {
+        return offset < this.sentenceEnd;
+    }
 
     /** Reads a property; gives back the clauses that do not belong to it but to its owner. */
     add(node: Ast.Property): readonly Ast.Clause[] {
@@ -36,18 +45,20 @@ export class PropertyCollector {
             return [];
         }
         const nameSpan = file.word(nameStart(file, node), name);
+        if (nameSpan.start < this.sentenceEnd) {
+            return [];
+        }
         const row = Object.hasOwn(owner.table, name) ? owner.table[name]! : undefined;
         if (!row) {
             this.reportUnknown(node, name, nameSpan);
             return [];
         }
         if (row.built === false) {
-            file.report('PRP-007', nameSpan, {
-                message: `\`${name}\` is read, but this edition does not build with it`,
-                hint: 'leave it for a later edition, or say it another way',
-                found: `\`${name}\``,
-            });
+            reportNotBuilt(file, node, name, nameSpan);
             this.stated.set(name, nameSpan);
+            if (row.sentence) {
+                this.sentenceEnd = file.endOfLine(nameSpan.start);
+            }
             return [];
         }
         const before = this.stated.get(name);
@@ -106,7 +117,7 @@ export class PropertyCollector {
                 span: file.span(node.value),
             };
             const value = lowerExpression(file, node.extra, nameSpan);
-            return checked(file, asking, { is: 'worded', word, value, span: file.between(word.span.start, value.span.end) });
+            return checked(file, asking, { is: 'worded', word, value, span: file.between(word.span.start, value.span.end) }, node);
         }
         if (node.value) {
             return lowerValue(file, asking, node.value, nameSpan);
@@ -115,12 +126,17 @@ export class PropertyCollector {
         if (inwards?.target) {
             const value = lowerExpression(file, inwards.target, nameSpan);
             const span = file.span(inwards);
-            return checked(file, asking, {
-                is: 'worded',
-                word: { is: 'word', word: 'in', span: file.word(span.start, 'in') },
-                value,
-                span,
-            });
+            return checked(
+                file,
+                asking,
+                {
+                    is: 'worded',
+                    word: { is: 'word', word: 'in', span: file.word(span.start, 'in') },
+                    value,
+                    span,
+                },
+                node,
+            );
         }
         if (needsNoValue(row.shape) || (node.body && row.shape.is === 'block')) {
             return undefined;

@@ -13,7 +13,7 @@ import type * as Ast from '../generated/ast.js';
 import { lowerFact, lowerLet, lowerRecipe } from './declarations.js';
 import { lowerExpression, lowerSelectors } from './expressions.js';
 import type { FileLowering } from './file-lowering.js';
-import { isBuilt, isBuiltKind } from './not-built.js';
+import { isBuilt, isBuiltKind, reportNotBuilt } from './not-built.js';
 import { PhraseCollector } from './phrases.js';
 import type { Owner } from './properties.js';
 import { reportStray } from './properties.js';
@@ -159,11 +159,7 @@ function lowerPart(file: FileLowering, node: Ast.PartDeclaration): PartStatement
     const kindSpan = file.word(wordAfterVisibility(file, span.start, node.visibility), node.kind);
     const kind = vocabulary.partKinds[node.kind];
     if (!kind || !isBuiltKind(node.kind)) {
-        file.report('PRP-007', kindSpan, {
-            message: `\`${node.kind}\` is read, but this edition does not build it`,
-            hint: 'the rest of the file is built without it',
-            found: `\`${node.kind}\``,
-        });
+        reportNotBuilt(file, node, node.kind, kindSpan);
         return undefined;
     }
     const owner: Owner = { called: kind.called, table: kind.properties, otherWords: wordsOfBodies, kinds: likeable(node.kind) };

@@ -65,16 +65,16 @@ export function reportUnknownName(
         message: near ? `nothing is called \`${name}\`; did you mean \`${near}\`?` : `nothing is called \`${name}\` here`,
         found: `\`${name}\``,
         needed,
-        ...(near
-            ? { fix: { title: `write \`${near}\``, span, text: near, safe: false } }
-            : {
-                  hint:
-                      fitting.length > 0
-                          ? `there is ${listWords([...new Set(fitting.map((one) => one.name))].sort(), 'and')}`
-                          : `declare it, or \`use\` the file that does`,
-              }),
+        ...(near ? { fix: { title: `write \`${near}\``, span, text: near, safe: false } } : { hint: whatThereIs(fitting) }),
         ...(known && near ? { related: [{ span: declarationSpan(file, known), message: `\`${near}\` is declared here` }] } : {}),
     });
+}
+
+/** What could have been named: the nearest first, those of the library last. */
+function whatThereIs(fitting: readonly DeclaredName[]): string {
+    const own = fitting.filter((one) => libraryModule(one.documentUri) === undefined);
+    const names = [...new Set((own.length > 0 ? own : fitting).map((one) => one.name))];
+    return names.length > 0 ? `there is ${listWords(names, 'and', 8)}` : 'declare it, or `use` the file that does';
 }
 
 function fits(name: DeclaredName, kinds: readonly string[]): boolean {

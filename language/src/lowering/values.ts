@@ -1,10 +1,12 @@
 // What a property, step or option is given, against what it takes. Knows shapes of values: no single property.
 import { type Expression as DesignExpression, type Span, vocabulary } from 'casewright-shared/casework';
 import { describeDimension, dimension } from 'casewright-shared/quantity';
+import type { AstNode } from 'langium';
 import type * as Ast from '../generated/ast.js';
 import { lowerExpression, type Wanted } from './expressions.js';
 import type { FileLowering } from './file-lowering.js';
 import { listWords, nearestWord } from './near-word.js';
+import { reportNotBuilt } from './not-built.js';
 import { describeName, listKinds } from './unknown-names.js';
 
 type Shape = vocabulary.Shape;
@@ -31,13 +33,17 @@ export function lowerValue(file: FileLowering, asking: Asking, node: Ast.Express
         return size;
     }
     const value = lowerExpression(file, node, around, wantedFor(shape));
-    return checked(file, asking, value);
+    return checked(file, asking, value, node);
 }
 
-export function checked(file: FileLowering, asking: Asking, value: DesignExpression): DesignExpression {
+export function checked(file: FileLowering, asking: Asking, value: DesignExpression, node: AstNode): DesignExpression {
     const wrong = misfit(file, asking.shape, value);
     if (!wrong) {
         return value;
+    }
+    if (isFromWallToWall(wrong.at)) {
+        reportNotBuilt(file, node, 'wall to wall', wrong.at.span);
+        return { is: 'broken', span: value.span };
     }
     if (wrong.unit) {
         reportMissingUnit(file, asking.shape, wrong.at);
@@ -45,6 +51,11 @@ export function checked(file: FileLowering, asking: Asking, value: DesignExpress
         reportMisfit(file, asking, wrong.at);
     }
     return { is: 'broken', span: value.span };
+}
+
+/** Sizes that a site gives are for a later edition. */
+function isFromWallToWall(value: DesignExpression): boolean {
+    return value.is === 'interval' && value.first.is === 'word' && value.first.word === 'wall';
 }
 
 /** `grain length`: the words of a choice come before declared names. */
@@ -136,7 +147,12 @@ function misfit(file: FileLowering, shape: Shape, value: DesignExpression): Misf
         case 'sizeByLength':
             if (value.is === 'by') {
                 const [size, length, ...more] = value.parts;
-                return more.length > 0 || size?.is !== 'tradeSize' || !length ? no : misfitOfNumber(file, length, 'length');
+                if (more.length > 0 || !size || !length) {
+                    return no;
+                }
+                return (
+                    (size.is === 'tradeSize' ? undefined : misfitOfNumber(file, size, 'length')) ?? misfitOfNumber(file, length, 'length')
+                );
             }
             return value.is === 'tradeSize' ? undefined : misfitOfNumber(file, value, 'length');
         case 'dimensions':
@@ -273,7 +289,7 @@ export function describeShape(shape: Shape): string {
         case 'sizes':
             return `${shape.count === 2 ? 'two' : shape.count === 3 ? 'three' : shape.count} sizes with \`x\` between them`;
         case 'sizeByLength':
-            return 'a trade size and a length, such as `#8 x 1 1/4in`';
+            return 'a size and a length, such as `#8 x 1 1/4in` or `4mm x 40mm`';
         case 'dimensions':
             return `sizes, each with ${listWords(shape.words)}`;
         case 'interval':

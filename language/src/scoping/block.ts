@@ -6,7 +6,7 @@ import type { DeclaredName } from './declared-name.js';
 export class Block {
     /** Declared right here. */
     readonly names = new Map<string, DeclaredName>();
-    /** Declared in `in` and `repeat` blocks inside; several where it does not say which is meant. */
+    /** Declared in blocks inside, such as `in Bank { ... }`; several where it does not say which is meant. */
     readonly namesInside = new Map<string, DeclaredName[]>();
     /** Blocks of `in X { ... }` statements that stand in here, by the name X. */
     readonly rooms = new Map<string, Block[]>();

@@ -79,6 +79,7 @@ export const wordsOfValues: ReadonlySet<string> = new Set([
     ...Object.keys(vocabulary.roomFaces),
     ...Object.keys(vocabulary.placeWords),
     ...Object.keys(vocabulary.shareWords),
+    ...Object.keys(vocabulary.reserveWords),
     ...Object.keys(vocabulary.endWords),
     ...Object.keys(vocabulary.functions),
 ]);

@@ -258,6 +258,7 @@ export class FileNames implements LocalSymbols {
                     this.readStatement(member, inner);
                 }
             }
+            this.passOutward(inner, block);
         }
     }
 
@@ -285,10 +286,10 @@ export class FileNames implements LocalSymbols {
         }
     }
 
-    /** What `in` and `repeat` blocks declare can be named from outside them too. */
+    /** What `in` and `repeat` blocks and parts declare can be named from outside them too, unless it is called by its kind only. */
     private passOutward(inner: Block, outer: Block): void {
         for (const name of inner.names.values()) {
-            if (name.sort !== 'index') {
+            if (name.sort !== 'index' && !name.isUnnamed) {
                 outer.addInside(name);
             }
         }

@@ -10,6 +10,7 @@ export {
     functionsOfCurves,
     placeWords,
     relations,
+    reserveWords,
     roomFaces,
     shareWords,
     type TypeOfValue,

@@ -1,5 +1,6 @@
 /** Kinds of parts: their edges, their faces, what they may say, and the sizes that can be asked of them. */
 import { choice, type DimensionName, either, type Properties, property, type Shape, shape } from './row.js';
+import { sentences } from './sentences.js';
 
 export interface PartKind {
     readonly doc: string;
@@ -35,12 +36,6 @@ const angles: Properties = {
     planed: property(shape.length, 'Thickness after milling.', 'planed 26mm', later),
 };
 
-const cut = property(shape.nothing, 'Takes a shape out.', 'cut hole 2in wide at middle', {
-    repeats: true,
-    clauses: ['at', 'of', 'for', 'on'],
-    built: false,
-});
-
 /** What every part may say. */
 const common: Properties = {
     width: size('Size from left to right, or shares of it.', 'width equal'),
@@ -52,7 +47,7 @@ const common: Properties = {
     grain,
     show,
     note,
-    cut,
+    ...sentences,
     ...angles,
 };
 const clear = property(shape.shares, 'Openings between these parts: lengths, and shares of what remains.', 'clear 14in, rest, 14in');
@@ -66,7 +61,7 @@ const assembly: Properties = {
     note,
     hinge: angles.hinge!,
     turn: angles.turn!,
-    cut,
+    ...sentences,
 };
 
 const upright = { lies: 'upright', edges: ['front', 'back', 'top', 'bottom'], faces: ['inner', 'outer', 'left', 'right'] } as const;

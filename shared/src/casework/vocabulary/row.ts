@@ -58,6 +58,8 @@ export interface PropertyRow {
     readonly clauses?: readonly ClauseWord[];
     /** May be said more than once. */
     readonly repeats?: true;
+    /** Goes on to the end of its line, whatever words stand there. */
+    readonly sentence?: true;
     /** Read, but not used in this edition. */
     readonly built?: false;
 }

@@ -1,5 +1,6 @@
 /** Steps of edgings, joints and finishes: what is done, in the order of work. */
-import { type ClauseWord, dimensions, either, type Properties, property, type Shape, shape, thing } from './row.js';
+import { type ClauseWord, choice, dimensions, either, type Properties, property, type Shape, shape, thing } from './row.js';
+import { endWords } from './words.js';
 
 export interface StepKind {
     readonly doc: string;
@@ -124,8 +125,8 @@ export const stepKinds: Readonly<Record<string, StepKind>> = {
         options: { count },
     }),
     loose: row('It can be taken out.', 'loose', joint),
-    free: row('It may move across its grain.', 'free at front', joint, { clauses: ['at'] }),
-    tight: row('Here it may not move.', 'tight at back', joint, { clauses: ['at'] }),
+    free: row('It may move across its grain.', 'free at front', joint, { value: choice(...Object.keys(endWords)), clauses: ['at'] }),
+    tight: row('Here it may not move.', 'tight at back', joint, { value: choice(...Object.keys(endWords)), clauses: ['at'] }),
     dovetail: row('Dovetails.', 'dovetail 1:7 spacing 1 1/4in', joint, {
         ...later,
         options: { spacing, count, lap: property(shape.length, 'Wood left in front.', 'lap 1/8in') },

@@ -125,6 +125,11 @@ export const placeWords: Readonly<Record<string, string>> = {
     ceiling: 'The ceiling over the case.',
 };
 
+/** What room can be kept for besides parts: `leave left 25mm for scribe`. */
+export const reserveWords: Readonly<Record<string, string>> = {
+    scribe: 'Wood that is cut to the wall on site.',
+};
+
 /** What a list of shares may say besides lengths and numbers. */
 export const shareWords: Readonly<Record<string, string>> = {
     equal: 'All openings alike.',

@@ -1,5 +1,6 @@
 /** Properties of the workshop and what is around a design: the shop, the project, the site, the way in, what is bought. */
 import { choice, dimensions, either, listOf, type Properties, price, property, shape, sizes } from './row.js';
+import { sentences } from './sentences.js';
 
 export const routeProperties: Properties = {
     doorway: property(sizes(2), 'The smallest door on the way, width by height.', 'doorway 32in x 80in', { repeats: true }),
@@ -12,15 +13,15 @@ export const projectProperties: Properties = {
     revision: property(shape.text, 'Which state of the design this is.', 'revision "B"'),
     units: property(choice('in', 'mm'), 'How sizes are printed.', 'units mm'),
     route: property({ is: 'block', properties: routeProperties }, 'The way into the house.', 'route { doorway 32in x 80in   ceiling 8ft }'),
-    match: property({ is: 'list', of: shape.nothing }, 'Parts whose figure runs on.', 'match Near, Far from one sheet', {
-        clauses: ['from'],
-        repeats: true,
-        built: false,
-    }),
+    match: sentences.match!,
 };
 
 export const siteProperties: Properties = {
-    wall: property(shape.nothing, 'Which walls there are, and how far apart.', 'wall back', { repeats: true, built: false }),
+    wall: property(shape.nothing, 'Which walls there are, and how far apart.', 'wall back', {
+        repeats: true,
+        sentence: true,
+        built: false,
+    }),
     floor: property(shape.lengthWithTolerance, 'How far the floor is off level.', 'floor 0mm ± 8mm', { built: false }),
     ceiling: property(shape.lengthWithTolerance, 'Height of the ceiling.', 'ceiling 2630mm ± 10mm', { built: false }),
     moisture: property(
@@ -67,7 +68,7 @@ export const shopProperties: Properties = {
 };
 
 export const boughtProperties: Properties = {
-    needs: property(shape.nothing, 'What it wants of the parts it is fixed to.', 'needs door 3/4in', { built: false }),
+    needs: property(shape.nothing, 'What it wants of the parts it is fixed to.', 'needs door 3/4in', { sentence: true, built: false }),
     carries: property(either(price('pair'), shape.mass), 'What it carries.', 'carries 75lb per pair'),
     hole: property(either(dimensions('wide', 'deep'), shape.length), 'The hole it goes in.', 'hole 5mm wide 10mm deep'),
     mortise: property(dimensions('long', 'wide', 'deep'), 'The mortise it lies in.', 'mortise 2 1/2in long 3/4in wide 3/32in deep'),
