@@ -9,6 +9,7 @@ import { quantity } from '../quantity/index.js';
 import type { DocumentOptions } from './document-options.js';
 import { edgesInWords } from './edge-words.js';
 import { materialInWords, materialOrder } from './material-words.js';
+import { onlyBuilt } from './only-built.js';
 import { namesInWords, partNamer } from './part-names.js';
 import { type PrintStyle, printStyle, sizeCell } from './print-style.js';
 import { projectFacts } from './project-facts.js';
@@ -22,7 +23,8 @@ interface Batch {
 }
 
 /** The cut list of all that is built. */
-export function cutList(casework: Casework, options: DocumentOptions): Sheet {
+export function cutList(evaluated: Casework, options: Pick<DocumentOptions, 'units'>): Sheet {
+    const casework = onlyBuilt(evaluated);
     const print = printStyle(casework, options);
     const batches = batchesOf(casework.pieces).sort(inShopOrder(casework));
     return {
@@ -100,7 +102,7 @@ function rowOf({ first, pieces }: Batch, casework: Casework, print: PrintStyle, 
     const text = (words: string): Cell => ({ is: 'text', text: words });
     return {
         parts: text(namesInWords(pieces.map((piece) => nameOf(piece.part)))),
-        piece: text(eachOnce(pieces.map((piece) => piece.name)).join(', ')),
+        piece: text(eachOnce(pieces.map((piece) => nameWithin(piece, casework))).join(', ')),
         quantity: { is: 'count', count: pieces.reduce((sum, piece) => sum + piece.quantity, 0) },
         material: text(first.material === undefined ? '' : thingName(casework, first.material)),
         finished: sizeCell(first.finished, print),
@@ -111,6 +113,13 @@ function rowOf({ first, pieces }: Batch, casework: Casework, print: PrintStyle, 
         edges: text(edgesOfPiece(first, casework, print)),
         notes: text(eachOnce(pieces.flatMap((piece) => piece.notes)).join('; ')),
     };
+}
+
+/** What a piece is called within its part: `layer 1`, `front band`; nothing for a part that is one board. */
+function nameWithin(piece: Piece, casework: Casework): string {
+    const part = casework.parts.get(piece.part)?.name ?? '';
+    if (piece.name === part) return '';
+    return piece.name.startsWith(`${part}, `) ? piece.name.slice(part.length + 2) : piece.name;
 }
 
 /** The edges of a piece that is the part or a layer of it; a band or nosing is itself the treatment of an edge. */

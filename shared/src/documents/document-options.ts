@@ -9,8 +9,6 @@ export interface DocumentOptions {
     readonly locate: Locate;
     /** What the rules found in the casework, to be passed on. */
     readonly findings: readonly Finding[];
-    /** The citation of a rule, by its code. */
-    readonly sourceOf: (code: string) => string | undefined;
 }
 
 /** The file, line and column (both from 1) at which a span starts. */

@@ -22,13 +22,14 @@ export function edgesInWords(edges: readonly Edge[], casework: Casework, print: 
 }
 
 /** One step: its word, its sizes each with the word for what it measures, its material, and what it is for. */
-export function stepInWords(step: EdgeStep, casework: Casework, print: PrintStyle): string {
+function stepInWords(step: EdgeStep, casework: Casework, print: PrintStyle): string {
     const isCut = step.does === 'rabbet' || step.does === 'groove';
     const words = [
         step.does,
         step.amount && `${inWords(step.amount, print)}${isCut ? ' deep' : ''}`,
         step.material !== undefined && `of ${thingName(casework, step.material)}`,
-        step.width && `${inWords(step.width, print)} ${isCut ? 'wide' : 'high'}`,
+        // A band is as high as its edge is thick; only a nosing may be higher.
+        step.does !== 'band' && step.width && `${inWords(step.width, print)} ${isCut ? 'wide' : 'high'}`,
         step.proud && `${inWords(step.proud, print)} proud`,
         step.for !== undefined && `for ${step.for.slice(step.for.lastIndexOf('.') + 1)}`,
     ];

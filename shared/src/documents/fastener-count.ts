@@ -1,5 +1,5 @@
 /** How many screws, biscuits and dowels the joints of all that is built take. */
-import type { Casework, Joint, JointStep } from '../casework/index.js';
+import type { Casework, Joint, JointStep, Path } from '../casework/index.js';
 import { type Box, tolerance } from '../geometry/index.js';
 import { real } from '../quantity/index.js';
 import { asBought, type PrintStyle } from './print-style.js';
@@ -28,7 +28,7 @@ export interface FastenerTotal {
 /** What all joints take, in the order of first use. */
 export function countFasteners(casework: Casework, print: PrintStyle): readonly FastenerTotal[] {
     const totals = new Map<string, { count: number | undefined; readonly joints: Set<string> }>();
-    for (const joint of casework.joints) {
+    for (const joint of builtJoints(casework)) {
         for (const step of joint.steps) {
             const word = boughtBySteps[step.does];
             if (word === undefined) continue;
@@ -46,19 +46,35 @@ export function countFasteners(casework: Casework, print: PrintStyle): readonly 
 
 /** The names of the joints that are glued, in the order of use. */
 export function gluedJoints(casework: Casework): readonly string[] {
-    const glued = casework.joints.filter((joint) => joint.steps.some((step) => step.does === 'glue'));
+    const glued = builtJoints(casework).filter((joint) => joint.steps.some((step) => step.does === 'glue'));
     return [...new Set(glued.map((joint) => joint.recipe))];
 }
 
-/** How often a joint is made: once for each of its parts, of which there may be more on one side (three boxes on one plinth). */
+/** What a joint joins: a part, or a whole case that stands beside another. */
+interface Joined {
+    readonly quantity: number;
+    readonly box: Box;
+}
+
+function joinedAt(path: Path, casework: Casework): Joined | undefined {
+    const assembly = casework.assemblies.find((each) => each.path === path);
+    return casework.parts.get(path) ?? (assembly && { quantity: assembly.count, box: assembly.extent });
+}
+
+/** Joints of cases that are not built have nothing here that they join. */
+function builtJoints(casework: Casework): readonly Joint[] {
+    return casework.joints.filter(({ enters, receives }) => joinedAt(enters, casework) && joinedAt(receives, casework));
+}
+
+/** How often a joint is made: once for each of its parts, of which there may be more on one side. */
 function builds(joint: Joint, casework: Casework): number {
-    return Math.max(casework.parts.get(joint.enters)?.quantity ?? 0, casework.parts.get(joint.receives)?.quantity ?? 0);
+    return Math.max(joinedAt(joint.enters, casework)?.quantity ?? 0, joinedAt(joint.receives, casework)?.quantity ?? 0);
 }
 
 function countInJoint(step: JointStep, joint: Joint, casework: Casework): number | undefined {
     if (step.count !== undefined) return step.count;
-    const enters = casework.parts.get(joint.enters);
-    const receives = casework.parts.get(joint.receives);
+    const enters = joinedAt(joint.enters, casework);
+    const receives = joinedAt(joint.receives, casework);
     if (!step.spacing || !enters || !receives) return undefined;
     const length = contactLength(enters.box, receives.box);
     const spacing = real.toNumber(step.spacing.quantity.value);

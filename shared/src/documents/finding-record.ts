@@ -1,5 +1,5 @@
 /** A finding as programs read it: with lines and columns, and the source of its rule. */
-import type { Finding } from '../rules/index.js';
+import { type Finding, ruleNamed } from '../rules/index.js';
 import type { Locate, SourcePlace } from './document-options.js';
 
 export interface FindingRecord {
@@ -20,8 +20,7 @@ export interface FindingRecord {
 }
 type LinePlace = Omit<SourcePlace, 'file'>;
 
-/** The record of a finding. `sourceOf` gives the citation of a rule by its code. */
-export function findingRecord(finding: Finding, locate: Locate, sourceOf: (code: string) => string | undefined): FindingRecord {
+export function findingRecord(finding: Finding, locate: Locate): FindingRecord {
     const { span } = finding;
     const { file, ...start } = locate(span);
     const { line, column } = locate({ ...span, start: span.end });
@@ -36,6 +35,6 @@ export function findingRecord(finding: Finding, locate: Locate, sourceOf: (code:
         found: finding.found ?? null,
         needed: finding.needed ?? null,
         allowed: finding.allowed ?? null,
-        source: sourceOf(finding.code) ?? null,
+        source: ruleNamed(finding.code)?.source.citation ?? null,
     };
 }

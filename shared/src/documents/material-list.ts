@@ -9,6 +9,7 @@ import { type Quantity, quantity, Rational, type Real, real, sayMeasure } from '
 import type { DocumentOptions } from './document-options.js';
 import { countFasteners, gluedJoints } from './fastener-count.js';
 import { materialDetails, materialOrder } from './material-words.js';
+import { onlyBuilt } from './only-built.js';
 import { asBought, type PrintStyle, printStyle, sizeAmount, totalCell } from './print-style.js';
 import { projectFacts } from './project-facts.js';
 import type { Cell, Column, Group, Row, Sheet } from './sheet.js';
@@ -23,7 +24,8 @@ interface Stock {
 }
 
 /** The materials and fasteners of all that is built. */
-export function materialList(casework: Casework, options: Pick<DocumentOptions, 'units'>): Sheet {
+export function materialList(evaluated: Casework, options: Pick<DocumentOptions, 'units'>): Sheet {
+    const casework = onlyBuilt(evaluated);
     const print = printStyle(casework, options);
     const stocks = stocksOf(casework);
     const isSolid = ({ material }: Stock) => material !== undefined && isSolidWood(material);

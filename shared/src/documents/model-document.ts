@@ -11,6 +11,7 @@ import { densityOf, massOfPart } from './mass.js';
 import { materialNamer, modelMaterials } from './model-materials.js';
 import { kilograms, millimetres } from './model-values.js';
 import { edgesOf, featuresOf, jointsOf } from './model-work.js';
+import { onlyBuilt } from './only-built.js';
 import type { JsonObject } from './shop-document.js';
 
 /** The version of the schema that the model keeps to. */
@@ -24,7 +25,8 @@ interface Context {
 }
 
 /** The model of all that is built, with the findings that were passed in. */
-export function modelDocument(casework: Casework, options: DocumentOptions): JsonObject {
+export function modelDocument(evaluated: Casework, options: DocumentOptions): JsonObject {
+    const casework = onlyBuilt(evaluated);
     const context: Context = {
         casework,
         locate: options.locate,
@@ -40,7 +42,7 @@ export function modelDocument(casework: Casework, options: DocumentOptions): Jso
         parts: parts.map((part) => partOf(part, context)),
         pieces: casework.pieces.map((piece) => pieceOf(piece, context)),
         materials: modelMaterials(casework, options.locate),
-        findings: options.findings.map((finding) => ({ ...findingRecord(finding, options.locate, options.sourceOf) })),
+        findings: options.findings.map((finding) => ({ ...findingRecord(finding, options.locate) })),
         notes: [massNote, ...withoutDensity(context)],
     };
 }

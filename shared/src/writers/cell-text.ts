@@ -3,7 +3,7 @@ import { type Amount, type Cell, type Column, sizeDirections } from '../document
 import { sayMeasure } from '../quantity/index.js';
 
 /** What stands for a value that could not be computed. */
-export const unknownText = '?';
+const unknownText = '?';
 
 /** A cell without its unit, which the heading of its column has. */
 export function cellText(cell: Cell | undefined): string {

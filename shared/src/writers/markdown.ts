@@ -51,15 +51,15 @@ function widthOf(text: string): number {
 // ---------------------------------------------------------------- text that means itself
 
 /**
- * Text on one line in which no character works as markup. An underscore within a word and brackets that no link follows need no
- * backslash, and get none: `Tier[1..3]` is read as plain text more often than as Markdown.
+ * Text on one line in which no character works as markup. An underscore before a letter cannot end emphasis, and brackets that
+ * no link follows are no link, so these get no backslash: `Tier[1..3]` is read as plain text more often than as Markdown.
  */
 function inline(text: string): string {
     return text
         .replace(/\s+/g, ' ')
         .trim()
         .replace(/[\\`*<&~]/g, '\\$&')
-        .replace(/(?<![\p{L}\p{N}])_|_(?![\p{L}\p{N}])/gu, '\\_')
+        .replace(/_(?![\p{L}\p{N}])/gu, '\\_')
         .replace(/\](?=[([:])/g, '\\]');
 }
 

@@ -3,8 +3,9 @@ import type { Piece } from '../../src/casework/index.js';
 import { cutList } from '../../src/documents/cut-list.js';
 import type { Row, Sheet } from '../../src/documents/index.js';
 import { cellText } from '../../src/writers/cell-text.js';
+import { approximate, material, measure, type PieceWords, piece, size } from './casework-builder.js';
 import { options } from './options.js';
-import { approximate, bookcase, material, measure, type PieceWords, piece, size, withPieces } from './sample-casework.js';
+import { bookcase, withPieces } from './sample-casework.js';
 
 function shelf(words: Partial<PieceWords>): Piece {
     return piece({
@@ -41,7 +42,7 @@ describe('rows', () => {
 
     test('a shelf that is 1/32in shallower than its neighbour has a row of its own', () => {
         const sheet = cutList(bookcase, options);
-        const shelves = rowsOf(sheet).filter((row) => cellText(row.piece) === 'shelf');
+        const shelves = rowsOf(sheet).filter((row) => cellText(row.material) === 'Mdf');
         expect(shelves.map((row) => cellText(row.parts))).toEqual(['Tier[1..2]', 'Tier[3]']);
         expect(shelves.map((row) => cellText(row.core))).toEqual(['37 1/8 shy x 11 1/16 shy x 3/4', '37 1/8 shy x 11 1/32 shy x 3/4']);
     });
@@ -65,6 +66,16 @@ describe('rows', () => {
         expect(layers.map((row) => [cellText(row.parts), cellText(row.piece), cellText(row.hand), cellText(row.quantity)])).toEqual([
             ['Left', 'outer layer, inner layer', 'left', '4'],
             ['Right', 'outer layer, inner layer', 'right', '4'],
+        ]);
+    });
+
+    test('a board is called by its part alone, and what is only some of a part by what it is', () => {
+        const sheet = cutList(bookcase, options);
+        const names = rowsOf(sheet).map((row) => `${cellText(row.parts)} ${cellText(row.piece)}`.trim());
+        expect(names).toEqual([
+            ...['Tier[1..2]', 'Tier[3]'],
+            ...['Left outer layer, inner layer', 'Right outer layer, inner layer', 'back'],
+            ...['Tier[1..3] front nosing', 'kick', 'Left, Right front band', 'Left, Right top band'],
         ]);
     });
 
@@ -100,13 +111,13 @@ describe('order', () => {
     });
 
     test('within a material the thickest first, then the longest, then the widest; what is equal as it was built', () => {
-        const sizes = [
+        const sizes: readonly (readonly [string | undefined, string, string])[] = [
             ['30in', '10in', '1/2in'],
             ['20in', '10in', '3/4in'],
             ['30in', '9in', '3/4in'],
             ['30in', '11in', '3/4in'],
             [undefined, '11in', '3/4in'],
-        ] as const;
+        ];
         const sheet = cutList(withPieces(...sizes.map((each) => shelf({ finished: size(...each) }))), options);
         expect(column(sheet, 'rough')).toEqual(['30 x 11 x 3/4', '30 x 9 x 3/4', '20 x 10 x 3/4', '? x 11 x 3/4', '30 x 10 x 1/2']);
         const alike = ['Bookcase.kick', 'Bookcase.Tier[1]', 'Bookcase.back'].map((part, index) => ({

@@ -1,11 +1,12 @@
 import { expect, test } from 'vitest';
 import { edgesInWords } from '../../src/documents/edge-words.js';
 import { printStyle } from '../../src/documents/print-style.js';
-import { bookcase, edge } from './sample-casework.js';
+import { edge } from './casework-builder.js';
+import { bookcase } from './sample-casework.js';
 
 const inches = printStyle(bookcase, { units: 'in' });
 const millimetres = printStyle(bookcase, { units: 'mm' });
-const band = { does: 'band', amount: '1/8in', of: 'Walnut' } as const;
+const band = { does: 'band', amount: '1/8in', width: '1.44in', of: 'Walnut' } as const;
 const round = { does: 'round', amount: '1/8in' } as const;
 
 test('edges stand in the order of work, each treatment in the order of its steps', () => {

@@ -3,7 +3,8 @@ import type { Casework, Piece } from '../../src/casework/index.js';
 import { densityOf, massOfPart } from '../../src/documents/mass.js';
 import { arcCurve, circularSegment, point } from '../../src/geometry/index.js';
 import { real } from '../../src/quantity/index.js';
-import { approximate, bookcase, material, part, piece, size, span, things, withPieces } from './sample-casework.js';
+import { approximate, material, part, piece, size, span } from './casework-builder.js';
+import { bookcase, things, withPieces } from './sample-casework.js';
 
 const pound = 0.45359237;
 const cubicFoot = 304.8 ** 3;

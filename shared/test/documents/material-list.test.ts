@@ -4,7 +4,8 @@ import { countBySpacing } from '../../src/documents/fastener-count.js';
 import type { Row, Sheet } from '../../src/documents/index.js';
 import { materialList } from '../../src/documents/material-list.js';
 import { cellText } from '../../src/writers/cell-text.js';
-import { bookcase, joint, material, piece, size, withPieces } from './sample-casework.js';
+import { joint, material, piece, size } from './casework-builder.js';
+import { bookcase, withPieces } from './sample-casework.js';
 
 const inInches = (casework: Casework): Sheet => materialList(casework, { units: 'in' });
 const withJoints = (...joints: readonly Joint[]): Casework => ({ ...bookcase, joints });
@@ -138,6 +139,16 @@ describe('fasteners', () => {
             expect((length - 80) / (count - 1)).toBeLessThanOrEqual(150);
             if (count > 2) expect((length - 80) / (count - 2)).toBeGreaterThan(150);
         }
+    });
+
+    test('whole cases that stand beside one another are joined too', () => {
+        const [first] = bookcase.assemblies;
+        const { least, most } = first!.extent;
+        const beside = { ...first!, path: 'Second', extent: { least: { ...least, x: most.x }, most: { ...most, x: 2 * most.x } } };
+        const bolted = joint('Second', 'Bookcase', 'Neighbours', { does: 'bolt', size: 'M6', spacing: '24in' });
+        const rows = rowsOf(inInches({ ...withJoints(bolted), assemblies: [first!, beside] }), 'Fasteners and glue');
+        // 66in high at 24in are 3, and two are built of each.
+        expect(texts(rows, 'item', 'count')).toContainEqual(['bolt M6', '6']);
     });
 
     test('the count is unknown where parts do not meet, or nothing is said of how many', () => {

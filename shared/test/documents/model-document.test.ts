@@ -4,10 +4,11 @@ import { describe, expect, test } from 'vitest';
 import type { Casework } from '../../src/casework/index.js';
 import { documentKinds, type JsonObject } from '../../src/documents/index.js';
 import { modelDocument } from '../../src/documents/model-document.js';
-import type { Finding } from '../../src/rules/index.js';
+import { type Finding, ruleNamed } from '../../src/rules/index.js';
 import { writeJson } from '../../src/writers/json.js';
+import { measure, piece, size, span, thing } from './casework-builder.js';
 import { options } from './options.js';
-import { bookcase, measure, piece, size, span, thing, withPieces } from './sample-casework.js';
+import { bookcase, withPieces } from './sample-casework.js';
 
 /** ajv checks the published schema by JSON Schema, draft 2020-12; `strict` also refuses a schema with words that it does not know. */
 const schema = JSON.parse(readFileSync(new URL('../../schema/model.schema.json', import.meta.url), 'utf8'));
@@ -175,7 +176,7 @@ test('two materials of one name are told apart', () => {
 });
 
 test('findings have both ends of their words, the reason of an allowance, and the source of their rule', () => {
-    const [found] = listOf(modelOf(bookcase, { findings: [finding], sourceOf: (code) => `about ${code}` }), 'findings');
+    const [found] = listOf(modelOf(bookcase, { findings: [finding] }), 'findings');
     expect(found).toEqual({
         code: 'EDG-002',
         severity: 'warning',
@@ -187,7 +188,7 @@ test('findings have both ends of their words, the reason of an allowance, and th
         found: '1/16in',
         needed: null,
         allowed: 'it is a sample',
-        source: 'about EDG-002',
+        source: ruleNamed('EDG-002')?.source.citation,
     });
 });
 

@@ -4,5 +4,4 @@ import type { DocumentOptions } from '../../src/documents/index.js';
 export const options: DocumentOptions = {
     locate: ({ file, start }) => ({ file, line: 1, column: start + 1 }),
     findings: [],
-    sourceOf: () => undefined,
 };

@@ -1,75 +1,7 @@
 /** Casework made by hand, so that documents are tested without a text and without construction. Invented shop, invented client. */
-import type {
-    Assembly,
-    Axis,
-    Casework,
-    Edge,
-    EdgeStep,
-    Joint,
-    JointStep,
-    Measure,
-    Opening,
-    Part,
-    Piece,
-    Size,
-    Span,
-    Thing,
-    ThingValue,
-} from '../../src/casework/index.js';
-import { type Box, boxBetween } from '../../src/geometry/index.js';
-import { type Quantity, quantity, Rational, type Real, readMeasure, real } from '../../src/quantity/index.js';
-
-export const span: Span = { file: 'fern-alley.case', start: 0, end: 4 };
-
-/** A measure as it is written: `23 5/8in`. */
-export function measure(written: string): Measure {
-    const reading = readMeasure(written);
-    if (!reading.ok) throw new Error(reading.problem.message);
-    return of(reading.quantity);
-}
-
-function of(value: Quantity): Measure {
-    return { quantity: value, why: { kind: 'literal', about: [], inputs: [], span } };
-}
-
-/** A length in mm that came through a curve, so that it is approximate. */
-export function approximate(millimetres: number): Measure {
-    const one = measure('1mm').quantity;
-    return of(quantity.scale(one, millimetres));
-}
-
-/** `size('37 1/8in', '12in', '0.72in')`; a measure that is not known is undefined. */
-export function size(length: string | undefined, width: string | undefined, thickness: string | undefined): Size {
-    const known = (written: string | undefined) => (written === undefined ? undefined : measure(written));
-    return { length: known(length), width: known(width), thickness: known(thickness) };
-}
-
-// ---------------------------------------------------------------- things
-
-type Properties = Readonly<Record<string, ThingValue>>;
-
-export function thing(kind: string, name: string, family: string | undefined, properties: Properties): Thing {
-    return {
-        id: `shop.case#${name}`,
-        kind,
-        name,
-        ...(family === undefined ? {} : { family }),
-        properties: new Map(Object.entries(properties)),
-        span,
-        nameSpan: span,
-    };
-}
-
-export const property = {
-    measure: (written: string): ThingValue => ({ is: 'measure', measure: measure(written), span }),
-    word: (word: string): ThingValue => ({ is: 'word', word, span }),
-    thing: (name: string): ThingValue => ({ is: 'thing', id: `shop.case#${name}`, name, span }),
-    sheets: (...sheets: readonly (readonly [string, string])[]): ThingValue => ({
-        is: 'sizes',
-        sizes: sheets.map((sheet) => sheet.map(measure)),
-        span,
-    }),
-};
+import type { Assembly, Casework, Joint, Opening, Part, Piece, Size, Thing } from '../../src/casework/index.js';
+import { boxBetween } from '../../src/geometry/index.js';
+import { type EdgeWords, edge, joint, material, measure, noFaces, part, piece, property, size, span, thing } from './casework-builder.js';
 
 export const things: readonly Thing[] = [
     thing('species', 'BlackWalnut', 'hardwood', { density: property.measure('38.5 lb/ft3') }),
@@ -98,152 +30,6 @@ export const things: readonly Thing[] = [
     }),
 ];
 
-export const material = (name: string): string => `shop.case#${name}`;
-
-// ---------------------------------------------------------------- parts
-
-type EdgeWords = Omit<EdgeStep, 'span' | 'amount' | 'width' | 'proud' | 'material'> & {
-    readonly amount: string;
-    readonly width?: string;
-    readonly proud?: string;
-    readonly of?: string;
-};
-
-export function edge(name: Edge['name'], ...steps: readonly EdgeWords[]): Edge {
-    return {
-        name,
-        recipe: '',
-        steps: steps.map(
-            ({ does, amount, width, proud, of: made, for: forPart }): EdgeStep => ({
-                does,
-                amount: measure(amount),
-                ...(width === undefined ? {} : { width: measure(width) }),
-                ...(proud === undefined ? {} : { proud: measure(proud) }),
-                ...(made === undefined ? {} : { material: material(made) }),
-                ...(forPart === undefined ? {} : { for: forPart }),
-                span,
-            }),
-        ),
-        takesOff: undefined,
-        span,
-    };
-}
-
-const noFaces = { left: undefined, right: undefined, back: undefined, front: undefined, bottom: undefined, top: undefined };
-
-interface PartWords {
-    readonly path: string;
-    readonly kind: string;
-    readonly quantity?: number;
-    readonly hand?: 'left' | 'right';
-    readonly size: Size;
-    /** Length, width, thickness. */
-    readonly along: readonly [Axis, Axis, Axis];
-    readonly at: readonly [number, number, number];
-    readonly edges?: readonly Edge[];
-    readonly joints?: readonly number[];
-    readonly frontCurve?: string;
-}
-
-/** A part whose core and rough sizes are its finished ones; its pieces say what is cut. */
-export function part(words: PartWords): Part {
-    const [length, width, thickness] = words.along;
-    const name = words.path.slice(words.path.lastIndexOf('.') + 1);
-    return {
-        path: words.path,
-        name,
-        kind: words.kind,
-        assembly: words.path.slice(0, words.path.lastIndexOf('.')),
-        quantity: words.quantity ?? 2,
-        ...(words.hand === undefined ? {} : { hand: words.hand }),
-        sizes: { opening: words.size, finished: words.size, core: words.size, rough: words.size },
-        directions: { length, width, thickness },
-        faces: noFaces,
-        box: boxOf(words),
-        bounds: noFaces,
-        layers: [],
-        edges: words.edges ?? [],
-        ...(words.frontCurve === undefined ? {} : { frontCurve: words.frontCurve }),
-        past: [],
-        joints: words.joints ?? [],
-        pieces: [],
-        openings: [],
-        span,
-        nameSpan: span,
-        notes: [],
-    };
-}
-
-function boxOf({ size: { length, width, thickness }, along, at }: PartWords): Box {
-    const millimetres = (found: Measure | undefined) => (found ? real.toNumber(found.quantity.value) : 0);
-    const lengths: Record<Axis, number> = { x: 0, y: 0, z: 0 };
-    [length, width, thickness].forEach((found, index) => {
-        lengths[along[index] ?? 'x'] = millimetres(found);
-    });
-    const [x, y, z] = at;
-    return boxBetween({ x, y, z }, { x: x + lengths.x, y: y + lengths.y, z: z + lengths.z });
-}
-
-export interface PieceWords {
-    readonly part: string;
-    readonly role: Piece['role'];
-    readonly name: string;
-    readonly material: string | undefined;
-    readonly quantity: number;
-    readonly hand?: 'left' | 'right';
-    readonly grain?: Piece['grain'];
-    readonly finished: Size;
-    readonly core?: Size;
-    readonly rough?: Size;
-    readonly notes?: readonly string[];
-}
-
-export function piece({ finished, core = finished, rough = core, ...words }: PieceWords): Piece {
-    const grain = words.grain ?? 'length';
-    const made = { ...words, grain, finished, core, rough, notes: words.notes ?? [], edges: [] };
-    return { ...made, id: `${words.part} ${words.name}`, alike: alikeKey(made) };
-}
-
-function alikeKey(made: Omit<Piece, 'id' | 'alike'>): string {
-    const exact = (found: Measure | undefined): string => (found ? exactText(found.quantity.value) : '?');
-    const sizes = [made.finished, made.core, made.rough].map((each) => [each.length, each.width, each.thickness].map(exact).join(' '));
-    return [made.material, made.role, made.hand, made.grain, ...sizes].join(' | ');
-}
-
-function exactText(value: Real): string {
-    return value instanceof Rational ? value.toString() : `~${value}`;
-}
-
-export function joint(
-    enters: string,
-    receives: string,
-    recipe: string,
-    ...steps: readonly (Omit<JointStep, 'span' | 'amount' | 'spacing' | 'inset'> & {
-        readonly amount?: string;
-        readonly spacing?: string;
-        readonly inset?: string;
-    })[]
-): Joint {
-    return {
-        enters,
-        receives,
-        recipe,
-        steps: steps.map(({ amount, spacing, inset, ...rest }) => ({
-            ...rest,
-            ...(amount === undefined ? {} : { amount: measure(amount) }),
-            ...(spacing === undefined ? {} : { spacing: measure(spacing) }),
-            ...(inset === undefined ? {} : { inset: measure(inset) }),
-            span,
-        })),
-        adds: undefined,
-        onSite: false,
-        touching: true,
-        span,
-    };
-}
-
-// ---------------------------------------------------------------- the whole
-
 const assembly: Assembly = {
     path: 'Bookcase',
     name: 'Bookcase',
@@ -261,7 +47,7 @@ const assembly: Assembly = {
 };
 
 const lipped = [
-    { does: 'band', amount: '1/8in', of: 'Walnut' },
+    { does: 'band', amount: '1/8in', width: '1.44in', of: 'Walnut' },
     { does: 'round', amount: '1/8in' },
 ] as const satisfies readonly EdgeWords[];
 
@@ -343,7 +129,7 @@ const pieces: readonly Piece[] = [
             piece({
                 part: `Bookcase.${name}`,
                 role: 'layer',
-                name: `${layer} layer`,
+                name: `${name}, ${layer} layer`,
                 material: material('WalnutPly'),
                 quantity: 2,
                 hand: name === 'Left' ? 'left' : 'right',
@@ -351,8 +137,8 @@ const pieces: readonly Piece[] = [
                 notes: layer === 'outer' ? ['better face out'] : [],
             }),
         ),
-        strip(`Bookcase.${name}`, 'top band', size('12in', '1.44in', '1/8in'), size('13in', '1.565in', '1/8in')),
-        strip(`Bookcase.${name}`, 'front band', size('66in', '1.44in', '1/8in'), size('67in', '1.565in', '1/8in')),
+        strip(`Bookcase.${name}`, `${name}, top band`, size('12in', '1.44in', '1/8in'), size('13in', '1.565in', '1/8in')),
+        strip(`Bookcase.${name}`, `${name}, front band`, size('66in', '1.44in', '1/8in'), size('67in', '1.565in', '1/8in')),
     ]),
     ...[1, 2, 3].map((index) => {
         const finished = index === 3 ? shallowerSize : shelfSize;
@@ -361,7 +147,7 @@ const pieces: readonly Piece[] = [
         return piece({
             part: `Bookcase.Tier[${index}]`,
             role: 'core',
-            name: 'shelf',
+            name: `Tier[${index}]`,
             material: material('Mdf'),
             quantity: 2,
             grain: 'none',
@@ -373,7 +159,7 @@ const pieces: readonly Piece[] = [
         piece({
             part: `Bookcase.Tier[${index}]`,
             role: 'nosing',
-            name: 'front nosing',
+            name: `Tier[${index}], front nosing`,
             material: material('Walnut'),
             quantity: 2,
             finished: size('37.12in', '1in', '3/4in'),

@@ -36,7 +36,7 @@ describe('data', () => {
         const number = fc.integer({ min: -1e9, max: 1e9 }).map((millionths) => millionths / 1e6);
         const value = fc.letrec<{ value: JsonValue }>((tie) => ({
             value: fc.oneof(
-                { depthSize: 'small' },
+                { maxDepth: 3, depthSize: 'small' },
                 number,
                 fc.string({ unit: 'binary' }),
                 fc.boolean(),

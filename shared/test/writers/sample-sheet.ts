@@ -4,13 +4,13 @@ import { formatLength, formatNumber, quantity, Rational, unitNamed } from '../..
 const inch = unitNamed('in');
 
 /** So many 64ths of an inch, printed to 1/32. */
-export function sixtyFourths(count: number): Amount {
+function sixtyFourths(count: number): Amount {
     const length = quantity.of(Rational.of(count, 64), inch);
     return { quantity: length, printed: formatLength(length, { system: 'inch', denominator: 32, mark: 'none' }) };
 }
 
 /** So many hundredths of a foot, printed with one decimal. */
-export function hundredthsOfFeet(count: number): Amount {
+function hundredthsOfFeet(count: number): Amount {
     const feet = Rational.of(count, 100);
     const text = formatNumber(feet, { decimals: 1, zeros: 'kept' });
     return { quantity: quantity.of(feet, unitNamed('ft')), printed: { text, exact: false, off: undefined } };
@@ -18,7 +18,7 @@ export function hundredthsOfFeet(count: number): Amount {
 
 export const text = (words: string): Cell => ({ is: 'text', text: words });
 
-export const columns: readonly Column[] = [
+const columns: readonly Column[] = [
     { key: 'name', heading: 'Name', align: 'left' },
     { key: 'group', heading: 'Group', align: 'left', saidByGroup: true },
     { key: 'count', heading: 'Count', align: 'right' },
