@@ -13,10 +13,7 @@ import {
 import { Analyses } from './analysis/analyses.js';
 import { CasewrightGeneratedModule, CasewrightGeneratedSharedModule } from './generated/module.js';
 import { Lowering } from './lowering/lowering.js';
-import { CasewrightLexer } from './parser/casewright-lexer.js';
-import { createCasewrightParser } from './parser/casewright-parser.js';
-import { CasewrightSyntaxMessages } from './parser/syntax-messages.js';
-import { CasewrightWordValues } from './parser/word-values.js';
+import { CasewrightParserModule } from './parser/parser-module.js';
 import { CasewrightLinker } from './scoping/casewright-linker.js';
 import { CasewrightNameProvider, CasewrightScopeComputation, CasewrightScopeProvider } from './scoping/casewright-scopes.js';
 import { VisibleNames } from './scoping/visible-names.js';
@@ -40,12 +37,7 @@ export interface CasewrightAddedSharedServices {
 export type CasewrightSharedServices = LangiumSharedCoreServices & CasewrightAddedSharedServices;
 
 export const CasewrightModule: Module<CasewrightServices, PartialLangiumCoreServices & CasewrightAddedServices> = {
-    parser: {
-        Lexer: (services) => new CasewrightLexer(services),
-        LangiumParser: createCasewrightParser,
-        ParserErrorMessageProvider: () => new CasewrightSyntaxMessages(),
-        ValueConverter: () => new CasewrightWordValues(),
-    },
+    ...CasewrightParserModule,
     references: {
         VisibleNames: (services) => new VisibleNames(usedFiles(services), services.workspace.AstNodeLocator),
         NameProvider: () => new CasewrightNameProvider(),

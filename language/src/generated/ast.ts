@@ -16,6 +16,7 @@ export const CasewrightTerminals = {
     STRING: /"(\\.|[^"\\\n\r])*"/,
     OPEN_STRING: /"(\\.|[^"\\\n\r])*/,
     ID: /[A-Za-z_À-ÖØ-öø-ɏ][0-9A-Za-z_À-ÖØ-öø-ɏ]*/,
+    BROKEN: /(?!)\u0000/,
     EOL: /;/,
 };
 
@@ -58,6 +59,7 @@ export type CasewrightKeywordNames =
     | "board"
     | "bolt"
     | "bottom"
+    | "box"
     | "build"
     | "case"
     | "catch"
@@ -87,6 +89,7 @@ export type CasewrightKeywordNames =
     | "frame"
     | "free"
     | "from"
+    | "front"
     | "gap"
     | "glue"
     | "groove"
@@ -245,7 +248,7 @@ export function isBinary(item: unknown): item is Binary {
 }
 
 export interface Body extends langium.AstNode {
-    readonly $container: DesignDeclaration | EveryStatement | Fact | If | InStatement | PartDeclaration | Property | Repeat | Step;
+    readonly $container: DesignDeclaration | EveryStatement | Fact | If | InStatement | PartDeclaration | Property | Repeat | Step | StrayBlock;
     readonly $type: 'Body';
     members: Array<Member>;
 }
@@ -495,6 +498,7 @@ export interface Fact extends langium.AstNode {
     family?: string;
     kind: string;
     name?: string;
+    parameters: Array<Parameter>;
     phrases: Array<Phrase>;
     title?: Text;
     visibility?: string;
@@ -506,6 +510,7 @@ export const Fact = {
     family: 'family',
     kind: 'kind',
     name: 'name',
+    parameters: 'parameters',
     phrases: 'phrases',
     title: 'title',
     visibility: 'visibility'
@@ -679,10 +684,11 @@ export function isIndexName(item: unknown): item is IndexName {
     return reflection.isInstance(item, IndexName.$type);
 }
 
+/** With a block the parts in a room; without one, in the body of a part, where that part stands. */
 export interface InStatement extends langium.AstNode {
     readonly $container: Body | File;
     readonly $type: 'InStatement';
-    body: Body;
+    body?: Body;
     selectors: Array<Expression>;
 }
 
@@ -739,10 +745,10 @@ export function isJoin(item: unknown): item is Join {
     return reflection.isInstance(item, Join.$type);
 }
 
-export type KindWord = 'back' | 'bottom' | 'case' | 'cornice' | 'curve' | 'divider' | 'door' | 'drawer' | 'edging' | 'filler' | 'finish' | 'frame' | 'joint' | 'kick' | 'layer' | 'panel' | 'plan' | 'plinth' | 'rail' | 'shelf' | 'side' | 'skirting' | 'stile' | 'stretcher' | 'top';
+export type KindWord = 'back' | 'bottom' | 'box' | 'case' | 'cornice' | 'curve' | 'divider' | 'door' | 'drawer' | 'edging' | 'filler' | 'finish' | 'frame' | 'front' | 'joint' | 'kick' | 'layer' | 'panel' | 'plan' | 'plinth' | 'rail' | 'shelf' | 'side' | 'skirting' | 'stile' | 'stretcher' | 'top';
 
 export function isKindWord(item: unknown): item is KindWord {
-    return item === 'edging' || item === 'joint' || item === 'finish' || item === 'curve' || item === 'plan' || item === 'case' || item === 'drawer' || item === 'door' || item === 'frame' || item === 'plinth' || item === 'side' || item === 'shelf' || item === 'back' || item === 'top' || item === 'bottom' || item === 'divider' || item === 'rail' || item === 'stile' || item === 'kick' || item === 'stretcher' || item === 'filler' || item === 'panel' || item === 'layer' || item === 'skirting' || item === 'cornice';
+    return item === 'edging' || item === 'joint' || item === 'finish' || item === 'curve' || item === 'plan' || item === 'case' || item === 'drawer' || item === 'door' || item === 'frame' || item === 'plinth' || item === 'side' || item === 'shelf' || item === 'back' || item === 'top' || item === 'bottom' || item === 'divider' || item === 'rail' || item === 'stile' || item === 'kick' || item === 'stretcher' || item === 'filler' || item === 'front' || item === 'box' || item === 'panel' || item === 'layer' || item === 'skirting' || item === 'cornice';
 }
 
 export interface Leave extends langium.AstNode {
@@ -859,7 +865,7 @@ export function isMeasureWord(item: unknown): item is MeasureWord {
     return typeof item === 'string';
 }
 
-export type Member = Allow | Build | EveryStatement | Fact | Hold | If | InStatement | Join | Leave | Let | Load | PartDeclaration | Phrase | Recipe | Repeat | Require;
+export type Member = Allow | Build | EveryStatement | Fact | Hold | If | InStatement | Join | Leave | Let | Load | PartDeclaration | Phrase | Recipe | Repeat | Require | StrayBlock;
 
 export const Member = {
     $type: 'Member'
@@ -960,10 +966,10 @@ export function isOnClause(item: unknown): item is OnClause {
     return reflection.isInstance(item, OnClause.$type);
 }
 
-export type OnlyPartKind = 'back' | 'bottom' | 'cornice' | 'divider' | 'filler' | 'kick' | 'layer' | 'panel' | 'rail' | 'shelf' | 'side' | 'skirting' | 'stile' | 'stretcher' | 'top';
+export type OnlyPartKind = 'back' | 'bottom' | 'box' | 'cornice' | 'divider' | 'filler' | 'front' | 'kick' | 'layer' | 'panel' | 'rail' | 'shelf' | 'side' | 'skirting' | 'stile' | 'stretcher' | 'top';
 
 export function isOnlyPartKind(item: unknown): item is OnlyPartKind {
-    return item === 'side' || item === 'shelf' || item === 'back' || item === 'top' || item === 'bottom' || item === 'divider' || item === 'rail' || item === 'stile' || item === 'kick' || item === 'stretcher' || item === 'filler' || item === 'panel' || item === 'layer' || item === 'skirting' || item === 'cornice';
+    return item === 'side' || item === 'shelf' || item === 'back' || item === 'top' || item === 'bottom' || item === 'divider' || item === 'rail' || item === 'stile' || item === 'kick' || item === 'stretcher' || item === 'filler' || item === 'front' || item === 'box' || item === 'panel' || item === 'layer' || item === 'skirting' || item === 'cornice';
 }
 
 export interface OpeningName extends langium.AstNode {
@@ -1014,7 +1020,7 @@ export function isOverClause(item: unknown): item is OverClause {
 }
 
 export interface Parameter extends langium.AstNode {
-    readonly $container: DesignDeclaration;
+    readonly $container: DesignDeclaration | Fact;
     readonly $type: 'Parameter';
     name: string;
     type?: string;
@@ -1384,7 +1390,7 @@ export function isShares(item: unknown): item is Shares {
     return reflection.isInstance(item, Shares.$type);
 }
 
-export type Statement = Allow | DesignDeclaration | EveryStatement | Fact | If | InStatement | Join | Let | PartDeclaration | Recipe | Repeat | Require | Use;
+export type Statement = Allow | DesignDeclaration | EveryStatement | Fact | If | InStatement | Join | Let | PartDeclaration | Recipe | Repeat | Require | StrayBlock | Use;
 
 export const Statement = {
     $type: 'Statement'
@@ -1429,6 +1435,22 @@ export type StepWord = 'band' | 'bevel' | 'biscuit' | 'bolt' | 'catch' | 'chamfe
 
 export function isStepWord(item: unknown): item is StepWord {
     return item === 'band' || item === 'nosing' || item === 'round' || item === 'chamfer' || item === 'bevel' || item === 'rabbet' || item === 'groove' || item === 'dado' || item === 'tenon' || item === 'dovetail' || item === 'biscuit' || item === 'dowel' || item === 'pocket' || item === 'screw' || item === 'nail' || item === 'pin' || item === 'bolt' || item === 'hinge' || item === 'runner' || item === 'catch' || item === 'glue' || item === 'gap' || item === 'rest' || item === 'loose' || item === 'free' || item === 'tight';
+}
+
+/** A block whose head is broken. Its use is a syntax error; what stands in it is kept. */
+export interface StrayBlock extends langium.AstNode {
+    readonly $container: Body | File;
+    readonly $type: 'StrayBlock';
+    body: Body;
+}
+
+export const StrayBlock = {
+    $type: 'StrayBlock',
+    body: 'body'
+} as const;
+
+export function isStrayBlock(item: unknown): item is StrayBlock {
+    return reflection.isInstance(item, StrayBlock.$type);
 }
 
 export interface Text extends langium.AstNode {
@@ -1541,10 +1563,10 @@ export function isUse(item: unknown): item is Use {
     return reflection.isInstance(item, Use.$type);
 }
 
-export type VerbWord = 'allow' | 'cut' | 'edge' | 'edition' | 'hold' | 'join' | 'leave' | 'load' | 'mirrored' | 'repeat' | 'require';
+export type VerbWord = 'allow' | 'cut' | 'edge' | 'edition' | 'hold' | 'join' | 'leave' | 'load' | 'repeat' | 'require';
 
 export function isVerbWord(item: unknown): item is VerbWord {
-    return item === 'edge' || item === 'cut' || item === 'join' || item === 'hold' || item === 'load' || item === 'require' || item === 'allow' || item === 'repeat' || item === 'leave' || item === 'edition' || item === 'mirrored';
+    return item === 'edge' || item === 'cut' || item === 'join' || item === 'hold' || item === 'load' || item === 'require' || item === 'allow' || item === 'repeat' || item === 'leave' || item === 'edition';
 }
 
 export type Visibility = 'private' | 'public';
@@ -1649,6 +1671,7 @@ export type CasewrightAstType = {
     Shares: Shares
     Statement: Statement
     Step: Step
+    StrayBlock: StrayBlock
     Text: Text
     TradeSize: TradeSize
     Treatment: Treatment
@@ -1944,6 +1967,10 @@ export class CasewrightAstReflection extends langium.AbstractAstReflection {
                     name: Fact.name,
                     optional: true
                 },
+                parameters: {
+                    name: Fact.parameters,
+                    defaultValue: []
+                },
                 phrases: {
                     name: Fact.phrases,
                     defaultValue: []
@@ -2054,7 +2081,8 @@ export class CasewrightAstReflection extends langium.AbstractAstReflection {
             name: InStatement.$type,
             properties: {
                 body: {
-                    name: InStatement.body
+                    name: InStatement.body,
+                    optional: true
                 },
                 selectors: {
                     name: InStatement.selectors,
@@ -2588,6 +2616,15 @@ export class CasewrightAstReflection extends langium.AbstractAstReflection {
                 }
             },
             superTypes: [Treatment.$type]
+        },
+        StrayBlock: {
+            name: StrayBlock.$type,
+            properties: {
+                body: {
+                    name: StrayBlock.body
+                }
+            },
+            superTypes: [Member.$type, Statement.$type]
         },
         Text: {
             name: Text.$type,

@@ -23,7 +23,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
           "type": {
             "$type": "SimpleType",
             "typeRef": {
-              "$ref": "#/interfaces@57"
+              "$ref": "#/interfaces@58"
             }
           }
         },
@@ -171,9 +171,23 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
           "type": {
             "$type": "SimpleType",
             "typeRef": {
-              "$ref": "#/interfaces@59"
+              "$ref": "#/interfaces@60"
             }
           }
+        },
+        {
+          "$type": "TypeAttribute",
+          "name": "parameters",
+          "type": {
+            "$type": "ArrayType",
+            "elementType": {
+              "$type": "SimpleType",
+              "typeRef": {
+                "$ref": "#/interfaces@6"
+              }
+            }
+          },
+          "isOptional": false
         },
         {
           "$type": "TypeAttribute",
@@ -251,7 +265,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
           "type": {
             "$type": "SimpleType",
             "typeRef": {
-              "$ref": "#/interfaces@12"
+              "$ref": "#/interfaces@13"
             }
           }
         }
@@ -392,6 +406,25 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
     },
     {
       "$type": "Interface",
+      "name": "StrayBlock",
+      "attributes": [
+        {
+          "$type": "TypeAttribute",
+          "name": "body",
+          "type": {
+            "$type": "SimpleType",
+            "typeRef": {
+              "$ref": "#/interfaces@7"
+            }
+          },
+          "isOptional": false
+        }
+      ],
+      "superTypes": [],
+      "$comment": "/** A block whose head is broken. Its use is a syntax error; what stands in it is kept. */"
+    },
+    {
+      "$type": "Interface",
       "name": "PartDeclaration",
       "attributes": [
         {
@@ -420,7 +453,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
             "elementType": {
               "$type": "SimpleType",
               "typeRef": {
-                "$ref": "#/interfaces@9"
+                "$ref": "#/interfaces@10"
               }
             }
           },
@@ -474,7 +507,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
           "type": {
             "$type": "SimpleType",
             "typeRef": {
-              "$ref": "#/interfaces@10"
+              "$ref": "#/interfaces@11"
             }
           }
         },
@@ -583,7 +616,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
             "elementType": {
               "$type": "SimpleType",
               "typeRef": {
-                "$ref": "#/interfaces@13"
+                "$ref": "#/interfaces@14"
               }
             }
           },
@@ -649,7 +682,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
             "elementType": {
               "$type": "SimpleType",
               "typeRef": {
-                "$ref": "#/interfaces@14"
+                "$ref": "#/interfaces@15"
               }
             }
           },
@@ -708,7 +741,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
             "elementType": {
               "$type": "SimpleType",
               "typeRef": {
-                "$ref": "#/interfaces@28"
+                "$ref": "#/interfaces@29"
               }
             }
           },
@@ -833,7 +866,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
             "elementType": {
               "$type": "SimpleType",
               "typeRef": {
-                "$ref": "#/interfaces@27"
+                "$ref": "#/interfaces@28"
               }
             }
           },
@@ -1003,7 +1036,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
           "type": {
             "$type": "SimpleType",
             "typeRef": {
-              "$ref": "#/interfaces@29"
+              "$ref": "#/interfaces@30"
             }
           }
         },
@@ -1014,7 +1047,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
           "type": {
             "$type": "SimpleType",
             "typeRef": {
-              "$ref": "#/interfaces@57"
+              "$ref": "#/interfaces@58"
             }
           }
         }
@@ -1043,7 +1076,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
           "type": {
             "$type": "SimpleType",
             "typeRef": {
-              "$ref": "#/interfaces@28"
+              "$ref": "#/interfaces@29"
             }
           },
           "isOptional": false
@@ -1054,7 +1087,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
           "type": {
             "$type": "SimpleType",
             "typeRef": {
-              "$ref": "#/interfaces@28"
+              "$ref": "#/interfaces@29"
             }
           },
           "isOptional": false
@@ -1086,7 +1119,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
           "type": {
             "$type": "SimpleType",
             "typeRef": {
-              "$ref": "#/interfaces@15"
+              "$ref": "#/interfaces@16"
             }
           }
         },
@@ -1136,7 +1169,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
           "type": {
             "$type": "SimpleType",
             "typeRef": {
-              "$ref": "#/interfaces@12"
+              "$ref": "#/interfaces@13"
             }
           },
           "isOptional": false
@@ -1211,16 +1244,17 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
         {
           "$type": "TypeAttribute",
           "name": "body",
+          "isOptional": true,
           "type": {
             "$type": "SimpleType",
             "typeRef": {
               "$ref": "#/interfaces@7"
             }
-          },
-          "isOptional": false
+          }
         }
       ],
-      "superTypes": []
+      "superTypes": [],
+      "$comment": "/** With a block the parts in a room; without one, in the body of a part, where that part stands. */"
     },
     {
       "$type": "Interface",
@@ -1288,7 +1322,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
           "type": {
             "$type": "SimpleType",
             "typeRef": {
-              "$ref": "#/interfaces@57"
+              "$ref": "#/interfaces@58"
             }
           }
         },
@@ -1378,7 +1412,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
           "type": {
             "$type": "SimpleType",
             "typeRef": {
-              "$ref": "#/interfaces@59"
+              "$ref": "#/interfaces@60"
             }
           }
         }
@@ -1419,7 +1453,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
           "type": {
             "$type": "SimpleType",
             "typeRef": {
-              "$ref": "#/interfaces@59"
+              "$ref": "#/interfaces@60"
             }
           }
         }
@@ -1437,7 +1471,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
           "type": {
             "$type": "SimpleType",
             "typeRef": {
-              "$ref": "#/interfaces@57"
+              "$ref": "#/interfaces@58"
             }
           }
         },
@@ -1464,7 +1498,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
             "elementType": {
               "$type": "SimpleType",
               "typeRef": {
-                "$ref": "#/interfaces@65"
+                "$ref": "#/interfaces@66"
               }
             }
           },
@@ -1587,7 +1621,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
           "type": {
             "$type": "SimpleType",
             "typeRef": {
-              "$ref": "#/interfaces@42"
+              "$ref": "#/interfaces@43"
             }
           }
         }
@@ -1604,7 +1638,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
           "type": {
             "$type": "SimpleType",
             "typeRef": {
-              "$ref": "#/interfaces@10"
+              "$ref": "#/interfaces@11"
             }
           },
           "isOptional": false
@@ -1708,7 +1742,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
             "elementType": {
               "$type": "SimpleType",
               "typeRef": {
-                "$ref": "#/interfaces@47"
+                "$ref": "#/interfaces@48"
               }
             }
           },
@@ -2203,7 +2237,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
             "elementType": {
               "$type": "SimpleType",
               "typeRef": {
-                "$ref": "#/interfaces@65"
+                "$ref": "#/interfaces@66"
               }
             }
           },
@@ -2323,25 +2357,19 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
           {
             "$type": "SimpleType",
             "typeRef": {
-              "$ref": "#/interfaces@33"
+              "$ref": "#/interfaces@34"
             }
           },
           {
             "$type": "SimpleType",
             "typeRef": {
-              "$ref": "#/interfaces@8"
+              "$ref": "#/interfaces@9"
             }
           },
           {
             "$type": "SimpleType",
             "typeRef": {
-              "$ref": "#/interfaces@35"
-            }
-          },
-          {
-            "$type": "SimpleType",
-            "typeRef": {
-              "$ref": "#/interfaces@38"
+              "$ref": "#/interfaces@36"
             }
           },
           {
@@ -2353,7 +2381,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
           {
             "$type": "SimpleType",
             "typeRef": {
-              "$ref": "#/interfaces@42"
+              "$ref": "#/interfaces@40"
             }
           },
           {
@@ -2365,7 +2393,19 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
           {
             "$type": "SimpleType",
             "typeRef": {
-              "$ref": "#/interfaces@34"
+              "$ref": "#/interfaces@44"
+            }
+          },
+          {
+            "$type": "SimpleType",
+            "typeRef": {
+              "$ref": "#/interfaces@35"
+            }
+          },
+          {
+            "$type": "SimpleType",
+            "typeRef": {
+              "$ref": "#/interfaces@8"
             }
           }
         ]
@@ -2398,13 +2438,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
           {
             "$type": "SimpleType",
             "typeRef": {
-              "$ref": "#/interfaces@8"
-            }
-          },
-          {
-            "$type": "SimpleType",
-            "typeRef": {
-              "$ref": "#/interfaces@33"
+              "$ref": "#/interfaces@9"
             }
           },
           {
@@ -2446,7 +2480,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
           {
             "$type": "SimpleType",
             "typeRef": {
-              "$ref": "#/interfaces@42"
+              "$ref": "#/interfaces@40"
             }
           },
           {
@@ -2458,7 +2492,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
           {
             "$type": "SimpleType",
             "typeRef": {
-              "$ref": "#/interfaces@40"
+              "$ref": "#/interfaces@44"
             }
           },
           {
@@ -2470,7 +2504,19 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
           {
             "$type": "SimpleType",
             "typeRef": {
+              "$ref": "#/interfaces@42"
+            }
+          },
+          {
+            "$type": "SimpleType",
+            "typeRef": {
               "$ref": "#/types@2"
+            }
+          },
+          {
+            "$type": "SimpleType",
+            "typeRef": {
+              "$ref": "#/interfaces@8"
             }
           }
         ]
@@ -2485,13 +2531,13 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
           {
             "$type": "SimpleType",
             "typeRef": {
-              "$ref": "#/interfaces@11"
+              "$ref": "#/interfaces@12"
             }
           },
           {
             "$type": "SimpleType",
             "typeRef": {
-              "$ref": "#/interfaces@30"
+              "$ref": "#/interfaces@31"
             }
           },
           {
@@ -2509,12 +2555,6 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
       "type": {
         "$type": "UnionType",
         "types": [
-          {
-            "$type": "SimpleType",
-            "typeRef": {
-              "$ref": "#/interfaces@15"
-            }
-          },
           {
             "$type": "SimpleType",
             "typeRef": {
@@ -2580,6 +2620,12 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
             "typeRef": {
               "$ref": "#/interfaces@26"
             }
+          },
+          {
+            "$type": "SimpleType",
+            "typeRef": {
+              "$ref": "#/interfaces@27"
+            }
           }
         ]
       }
@@ -2593,19 +2639,19 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
           {
             "$type": "SimpleType",
             "typeRef": {
-              "$ref": "#/interfaces@31"
-            }
-          },
-          {
-            "$type": "SimpleType",
-            "typeRef": {
               "$ref": "#/interfaces@32"
             }
           },
           {
             "$type": "SimpleType",
             "typeRef": {
-              "$ref": "#/interfaces@13"
+              "$ref": "#/interfaces@33"
+            }
+          },
+          {
+            "$type": "SimpleType",
+            "typeRef": {
+              "$ref": "#/interfaces@14"
             }
           }
         ]
@@ -2617,12 +2663,6 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
       "type": {
         "$type": "UnionType",
         "types": [
-          {
-            "$type": "SimpleType",
-            "typeRef": {
-              "$ref": "#/interfaces@44"
-            }
-          },
           {
             "$type": "SimpleType",
             "typeRef": {
@@ -2638,7 +2678,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
           {
             "$type": "SimpleType",
             "typeRef": {
-              "$ref": "#/interfaces@48"
+              "$ref": "#/interfaces@47"
             }
           },
           {
@@ -2656,13 +2696,13 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
           {
             "$type": "SimpleType",
             "typeRef": {
-              "$ref": "#/interfaces@29"
+              "$ref": "#/interfaces@51"
             }
           },
           {
             "$type": "SimpleType",
             "typeRef": {
-              "$ref": "#/interfaces@51"
+              "$ref": "#/interfaces@30"
             }
           },
           {
@@ -2746,7 +2786,13 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
           {
             "$type": "SimpleType",
             "typeRef": {
-              "$ref": "#/interfaces@66"
+              "$ref": "#/interfaces@65"
+            }
+          },
+          {
+            "$type": "SimpleType",
+            "typeRef": {
+              "$ref": "#/interfaces@67"
             }
           }
         ]
@@ -2791,19 +2837,19 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
           {
             "$type": "SimpleType",
             "typeRef": {
-              "$ref": "#/interfaces@9"
-            }
-          },
-          {
-            "$type": "SimpleType",
-            "typeRef": {
               "$ref": "#/interfaces@10"
             }
           },
           {
             "$type": "SimpleType",
             "typeRef": {
-              "$ref": "#/interfaces@27"
+              "$ref": "#/interfaces@11"
+            }
+          },
+          {
+            "$type": "SimpleType",
+            "typeRef": {
+              "$ref": "#/interfaces@28"
             }
           },
           {
@@ -2815,13 +2861,13 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
           {
             "$type": "SimpleType",
             "typeRef": {
-              "$ref": "#/interfaces@8"
+              "$ref": "#/interfaces@9"
             }
           },
           {
             "$type": "SimpleType",
             "typeRef": {
-              "$ref": "#/interfaces@40"
+              "$ref": "#/interfaces@41"
             }
           }
         ]
@@ -2878,7 +2924,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
             "terminal": {
               "$type": "RuleCall",
               "rule": {
-                "$ref": "#/rules@91"
+                "$ref": "#/rules@116"
               },
               "arguments": []
             }
@@ -2886,7 +2932,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
           {
             "$type": "RuleCall",
             "rule": {
-              "$ref": "#/rules@132"
+              "$ref": "#/rules@158"
             },
             "arguments": []
           }
@@ -2909,7 +2955,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
             "terminal": {
               "$type": "RuleCall",
               "rule": {
-                "$ref": "#/rules@3"
+                "$ref": "#/rules@5"
               },
               "arguments": []
             },
@@ -2918,13 +2964,79 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
           {
             "$type": "RuleCall",
             "rule": {
-              "$ref": "#/rules@132"
+              "$ref": "#/rules@3"
             },
             "arguments": []
           }
         ]
       },
       "entry": false,
+      "parameters": []
+    },
+    {
+      "$type": "ParserRule",
+      "fragment": true,
+      "name": "FileLineEnd",
+      "definition": {
+        "$type": "Group",
+        "elements": [
+          {
+            "$type": "Group",
+            "elements": [
+              {
+                "$type": "RuleCall",
+                "rule": {
+                  "$ref": "#/rules@157"
+                },
+                "arguments": []
+              },
+              {
+                "$type": "Assignment",
+                "feature": "statements",
+                "operator": "+=",
+                "terminal": {
+                  "$type": "RuleCall",
+                  "rule": {
+                    "$ref": "#/rules@4"
+                  },
+                  "arguments": []
+                }
+              }
+            ],
+            "cardinality": "?"
+          },
+          {
+            "$type": "RuleCall",
+            "rule": {
+              "$ref": "#/rules@158"
+            },
+            "arguments": []
+          }
+        ]
+      },
+      "entry": false,
+      "parameters": []
+    },
+    {
+      "$type": "ParserRule",
+      "name": "StrayBlock",
+      "returnType": {
+        "$ref": "#/interfaces@8"
+      },
+      "definition": {
+        "$type": "Assignment",
+        "feature": "body",
+        "operator": "=",
+        "terminal": {
+          "$type": "RuleCall",
+          "rule": {
+            "$ref": "#/rules@20"
+          },
+          "arguments": []
+        }
+      },
+      "entry": false,
+      "fragment": false,
       "parameters": []
     },
     {
@@ -2939,14 +3051,84 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
           {
             "$type": "RuleCall",
             "rule": {
-              "$ref": "#/rules@4"
+              "$ref": "#/rules@6"
             },
             "arguments": []
           },
           {
             "$type": "RuleCall",
             "rule": {
-              "$ref": "#/rules@7"
+              "$ref": "#/rules@9"
+            },
+            "arguments": []
+          },
+          {
+            "$type": "RuleCall",
+            "rule": {
+              "$ref": "#/rules@14"
+            },
+            "arguments": []
+          },
+          {
+            "$type": "RuleCall",
+            "rule": {
+              "$ref": "#/rules@16"
+            },
+            "arguments": []
+          },
+          {
+            "$type": "RuleCall",
+            "rule": {
+              "$ref": "#/rules@56"
+            },
+            "arguments": []
+          },
+          {
+            "$type": "RuleCall",
+            "rule": {
+              "$ref": "#/rules@35"
+            },
+            "arguments": []
+          },
+          {
+            "$type": "RuleCall",
+            "rule": {
+              "$ref": "#/rules@60"
+            },
+            "arguments": []
+          },
+          {
+            "$type": "RuleCall",
+            "rule": {
+              "$ref": "#/rules@63"
+            },
+            "arguments": []
+          },
+          {
+            "$type": "RuleCall",
+            "rule": {
+              "$ref": "#/rules@64"
+            },
+            "arguments": []
+          },
+          {
+            "$type": "RuleCall",
+            "rule": {
+              "$ref": "#/rules@67"
+            },
+            "arguments": []
+          },
+          {
+            "$type": "RuleCall",
+            "rule": {
+              "$ref": "#/rules@69"
+            },
+            "arguments": []
+          },
+          {
+            "$type": "RuleCall",
+            "rule": {
+              "$ref": "#/rules@58"
             },
             "arguments": []
           },
@@ -2954,76 +3136,6 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
             "$type": "RuleCall",
             "rule": {
               "$ref": "#/rules@10"
-            },
-            "arguments": []
-          },
-          {
-            "$type": "RuleCall",
-            "rule": {
-              "$ref": "#/rules@11"
-            },
-            "arguments": []
-          },
-          {
-            "$type": "RuleCall",
-            "rule": {
-              "$ref": "#/rules@42"
-            },
-            "arguments": []
-          },
-          {
-            "$type": "RuleCall",
-            "rule": {
-              "$ref": "#/rules@26"
-            },
-            "arguments": []
-          },
-          {
-            "$type": "RuleCall",
-            "rule": {
-              "$ref": "#/rules@44"
-            },
-            "arguments": []
-          },
-          {
-            "$type": "RuleCall",
-            "rule": {
-              "$ref": "#/rules@47"
-            },
-            "arguments": []
-          },
-          {
-            "$type": "RuleCall",
-            "rule": {
-              "$ref": "#/rules@48"
-            },
-            "arguments": []
-          },
-          {
-            "$type": "RuleCall",
-            "rule": {
-              "$ref": "#/rules@51"
-            },
-            "arguments": []
-          },
-          {
-            "$type": "RuleCall",
-            "rule": {
-              "$ref": "#/rules@52"
-            },
-            "arguments": []
-          },
-          {
-            "$type": "RuleCall",
-            "rule": {
-              "$ref": "#/rules@43"
-            },
-            "arguments": []
-          },
-          {
-            "$type": "RuleCall",
-            "rule": {
-              "$ref": "#/rules@8"
             },
             "arguments": []
           }
@@ -3050,7 +3162,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
             "terminal": {
               "$type": "RuleCall",
               "rule": {
-                "$ref": "#/rules@6"
+                "$ref": "#/rules@8"
               },
               "arguments": []
             },
@@ -3070,7 +3182,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
                 "terminal": {
                   "$type": "RuleCall",
                   "rule": {
-                    "$ref": "#/rules@129"
+                    "$ref": "#/rules@154"
                   },
                   "arguments": []
                 }
@@ -3082,7 +3194,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
                 "terminal": {
                   "$type": "RuleCall",
                   "rule": {
-                    "$ref": "#/rules@130"
+                    "$ref": "#/rules@155"
                   },
                   "arguments": []
                 }
@@ -3094,7 +3206,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
                 "terminal": {
                   "$type": "RuleCall",
                   "rule": {
-                    "$ref": "#/rules@5"
+                    "$ref": "#/rules@7"
                   },
                   "arguments": []
                 }
@@ -3115,7 +3227,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
                 "terminal": {
                   "$type": "RuleCall",
                   "rule": {
-                    "$ref": "#/rules@103"
+                    "$ref": "#/rules@128"
                   },
                   "arguments": []
                 }
@@ -3139,7 +3251,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
           {
             "$type": "RuleCall",
             "rule": {
-              "$ref": "#/rules@103"
+              "$ref": "#/rules@128"
             },
             "arguments": []
           },
@@ -3153,7 +3265,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
               {
                 "$type": "RuleCall",
                 "rule": {
-                  "$ref": "#/rules@103"
+                  "$ref": "#/rules@128"
                 },
                 "arguments": []
               }
@@ -3203,7 +3315,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
             "terminal": {
               "$type": "RuleCall",
               "rule": {
-                "$ref": "#/rules@6"
+                "$ref": "#/rules@8"
               },
               "arguments": []
             },
@@ -3220,7 +3332,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
             "terminal": {
               "$type": "RuleCall",
               "rule": {
-                "$ref": "#/rules@103"
+                "$ref": "#/rules@128"
               },
               "arguments": []
             }
@@ -3239,7 +3351,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
                 "terminal": {
                   "$type": "RuleCall",
                   "rule": {
-                    "$ref": "#/rules@103"
+                    "$ref": "#/rules@128"
                   },
                   "arguments": []
                 }
@@ -3258,7 +3370,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
             "terminal": {
               "$type": "RuleCall",
               "rule": {
-                "$ref": "#/rules@76"
+                "$ref": "#/rules@101"
               },
               "arguments": []
             }
@@ -3279,13 +3391,46 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
         "$type": "Group",
         "elements": [
           {
+            "$type": "RuleCall",
+            "rule": {
+              "$ref": "#/rules@11"
+            },
+            "arguments": []
+          },
+          {
+            "$type": "Assignment",
+            "feature": "body",
+            "operator": "=",
+            "terminal": {
+              "$type": "RuleCall",
+              "rule": {
+                "$ref": "#/rules@20"
+              },
+              "arguments": []
+            },
+            "cardinality": "?"
+          }
+        ]
+      },
+      "entry": false,
+      "fragment": false,
+      "parameters": []
+    },
+    {
+      "$type": "ParserRule",
+      "fragment": true,
+      "name": "FactHead",
+      "definition": {
+        "$type": "Group",
+        "elements": [
+          {
             "$type": "Assignment",
             "feature": "visibility",
             "operator": "=",
             "terminal": {
               "$type": "RuleCall",
               "rule": {
-                "$ref": "#/rules@6"
+                "$ref": "#/rules@8"
               },
               "arguments": []
             },
@@ -3301,14 +3446,14 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
                 {
                   "$type": "RuleCall",
                   "rule": {
-                    "$ref": "#/rules@131"
+                    "$ref": "#/rules@156"
                   },
                   "arguments": []
                 },
                 {
                   "$type": "RuleCall",
                   "rule": {
-                    "$ref": "#/rules@97"
+                    "$ref": "#/rules@122"
                   },
                   "arguments": []
                 }
@@ -3325,7 +3470,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
                 "terminal": {
                   "$type": "RuleCall",
                   "rule": {
-                    "$ref": "#/rules@103"
+                    "$ref": "#/rules@128"
                   },
                   "arguments": []
                 }
@@ -3337,12 +3482,20 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
                 "terminal": {
                   "$type": "RuleCall",
                   "rule": {
-                    "$ref": "#/rules@93"
+                    "$ref": "#/rules@118"
                   },
                   "arguments": []
                 }
               }
             ],
+            "cardinality": "?"
+          },
+          {
+            "$type": "RuleCall",
+            "rule": {
+              "$ref": "#/rules@18"
+            },
+            "arguments": [],
             "cardinality": "?"
           },
           {
@@ -3359,7 +3512,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
                 "terminal": {
                   "$type": "RuleCall",
                   "rule": {
-                    "$ref": "#/rules@103"
+                    "$ref": "#/rules@128"
                   },
                   "arguments": []
                 }
@@ -3374,29 +3527,15 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
             "terminal": {
               "$type": "RuleCall",
               "rule": {
-                "$ref": "#/rules@29"
+                "$ref": "#/rules@40"
               },
               "arguments": []
             },
             "cardinality": "*"
-          },
-          {
-            "$type": "Assignment",
-            "feature": "body",
-            "operator": "=",
-            "terminal": {
-              "$type": "RuleCall",
-              "rule": {
-                "$ref": "#/rules@13"
-              },
-              "arguments": []
-            },
-            "cardinality": "?"
           }
         ]
       },
       "entry": false,
-      "fragment": false,
       "parameters": []
     },
     {
@@ -3409,13 +3548,46 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
         "$type": "Group",
         "elements": [
           {
+            "$type": "RuleCall",
+            "rule": {
+              "$ref": "#/rules@13"
+            },
+            "arguments": []
+          },
+          {
+            "$type": "Assignment",
+            "feature": "body",
+            "operator": "=",
+            "terminal": {
+              "$type": "RuleCall",
+              "rule": {
+                "$ref": "#/rules@20"
+              },
+              "arguments": []
+            },
+            "cardinality": "?"
+          }
+        ]
+      },
+      "entry": false,
+      "fragment": false,
+      "parameters": []
+    },
+    {
+      "$type": "ParserRule",
+      "fragment": true,
+      "name": "NestedFactHead",
+      "definition": {
+        "$type": "Group",
+        "elements": [
+          {
             "$type": "Assignment",
             "feature": "visibility",
             "operator": "=",
             "terminal": {
               "$type": "RuleCall",
               "rule": {
-                "$ref": "#/rules@6"
+                "$ref": "#/rules@8"
               },
               "arguments": []
             },
@@ -3428,7 +3600,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
             "terminal": {
               "$type": "RuleCall",
               "rule": {
-                "$ref": "#/rules@97"
+                "$ref": "#/rules@122"
               },
               "arguments": []
             }
@@ -3440,7 +3612,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
             "terminal": {
               "$type": "RuleCall",
               "rule": {
-                "$ref": "#/rules@103"
+                "$ref": "#/rules@128"
               },
               "arguments": []
             }
@@ -3459,7 +3631,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
                 "terminal": {
                   "$type": "RuleCall",
                   "rule": {
-                    "$ref": "#/rules@103"
+                    "$ref": "#/rules@128"
                   },
                   "arguments": []
                 }
@@ -3474,29 +3646,15 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
             "terminal": {
               "$type": "RuleCall",
               "rule": {
-                "$ref": "#/rules@29"
+                "$ref": "#/rules@40"
               },
               "arguments": []
             },
             "cardinality": "*"
-          },
-          {
-            "$type": "Assignment",
-            "feature": "body",
-            "operator": "=",
-            "terminal": {
-              "$type": "RuleCall",
-              "rule": {
-                "$ref": "#/rules@13"
-              },
-              "arguments": []
-            },
-            "cardinality": "?"
           }
         ]
       },
       "entry": false,
-      "fragment": false,
       "parameters": []
     },
     {
@@ -3509,41 +3667,11 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
         "$type": "Group",
         "elements": [
           {
-            "$type": "Assignment",
-            "feature": "visibility",
-            "operator": "=",
-            "terminal": {
-              "$type": "RuleCall",
-              "rule": {
-                "$ref": "#/rules@6"
-              },
-              "arguments": []
+            "$type": "RuleCall",
+            "rule": {
+              "$ref": "#/rules@15"
             },
-            "cardinality": "?"
-          },
-          {
-            "$type": "Assignment",
-            "feature": "kind",
-            "operator": "=",
-            "terminal": {
-              "$type": "RuleCall",
-              "rule": {
-                "$ref": "#/rules@96"
-              },
-              "arguments": []
-            }
-          },
-          {
-            "$type": "Assignment",
-            "feature": "name",
-            "operator": "=",
-            "terminal": {
-              "$type": "RuleCall",
-              "rule": {
-                "$ref": "#/rules@103"
-              },
-              "arguments": []
-            }
+            "arguments": []
           },
           {
             "$type": "Assignment",
@@ -3552,7 +3680,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
             "terminal": {
               "$type": "RuleCall",
               "rule": {
-                "$ref": "#/rules@55"
+                "$ref": "#/rules@73"
               },
               "arguments": []
             }
@@ -3565,10 +3693,8 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
     },
     {
       "$type": "ParserRule",
-      "name": "DesignDeclaration",
-      "returnType": {
-        "$ref": "#/interfaces@5"
-      },
+      "fragment": true,
+      "name": "RecipeHead",
       "definition": {
         "$type": "Group",
         "elements": [
@@ -3579,7 +3705,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
             "terminal": {
               "$type": "RuleCall",
               "rule": {
-                "$ref": "#/rules@6"
+                "$ref": "#/rules@8"
               },
               "arguments": []
             },
@@ -3592,7 +3718,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
             "terminal": {
               "$type": "RuleCall",
               "rule": {
-                "$ref": "#/rules@98"
+                "$ref": "#/rules@121"
               },
               "arguments": []
             }
@@ -3604,63 +3730,100 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
             "terminal": {
               "$type": "RuleCall",
               "rule": {
-                "$ref": "#/rules@103"
+                "$ref": "#/rules@128"
+              },
+              "arguments": []
+            }
+          }
+        ]
+      },
+      "entry": false,
+      "parameters": []
+    },
+    {
+      "$type": "ParserRule",
+      "name": "DesignDeclaration",
+      "returnType": {
+        "$ref": "#/interfaces@5"
+      },
+      "definition": {
+        "$type": "Group",
+        "elements": [
+          {
+            "$type": "RuleCall",
+            "rule": {
+              "$ref": "#/rules@17"
+            },
+            "arguments": []
+          },
+          {
+            "$type": "Assignment",
+            "feature": "body",
+            "operator": "=",
+            "terminal": {
+              "$type": "RuleCall",
+              "rule": {
+                "$ref": "#/rules@20"
+              },
+              "arguments": []
+            }
+          }
+        ]
+      },
+      "entry": false,
+      "fragment": false,
+      "parameters": []
+    },
+    {
+      "$type": "ParserRule",
+      "fragment": true,
+      "name": "DesignHead",
+      "definition": {
+        "$type": "Group",
+        "elements": [
+          {
+            "$type": "Assignment",
+            "feature": "visibility",
+            "operator": "=",
+            "terminal": {
+              "$type": "RuleCall",
+              "rule": {
+                "$ref": "#/rules@8"
+              },
+              "arguments": []
+            },
+            "cardinality": "?"
+          },
+          {
+            "$type": "Assignment",
+            "feature": "kind",
+            "operator": "=",
+            "terminal": {
+              "$type": "RuleCall",
+              "rule": {
+                "$ref": "#/rules@123"
               },
               "arguments": []
             }
           },
           {
-            "$type": "Group",
-            "elements": [
-              {
-                "$type": "Keyword",
-                "value": "("
+            "$type": "Assignment",
+            "feature": "name",
+            "operator": "=",
+            "terminal": {
+              "$type": "RuleCall",
+              "rule": {
+                "$ref": "#/rules@128"
               },
-              {
-                "$type": "Group",
-                "elements": [
-                  {
-                    "$type": "Assignment",
-                    "feature": "parameters",
-                    "operator": "+=",
-                    "terminal": {
-                      "$type": "RuleCall",
-                      "rule": {
-                        "$ref": "#/rules@12"
-                      },
-                      "arguments": []
-                    }
-                  },
-                  {
-                    "$type": "Group",
-                    "elements": [
-                      {
-                        "$type": "Keyword",
-                        "value": ","
-                      },
-                      {
-                        "$type": "Assignment",
-                        "feature": "parameters",
-                        "operator": "+=",
-                        "terminal": {
-                          "$type": "RuleCall",
-                          "rule": {
-                            "$ref": "#/rules@12"
-                          },
-                          "arguments": []
-                        }
-                      }
-                    ],
-                    "cardinality": "*"
-                  }
-                ],
-                "cardinality": "?"
-              },
-              {
-                "$type": "Keyword",
-                "value": ")"
-              }
-            ],
+              "arguments": []
+            }
+          },
+          {
+            "$type": "RuleCall",
+            "rule": {
+              "$ref": "#/rules@18"
+            },
+            "arguments": [],
             "cardinality": "?"
           },
           {
@@ -3670,28 +3833,75 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
             "terminal": {
               "$type": "RuleCall",
               "rule": {
-                "$ref": "#/rules@18"
+                "$ref": "#/rules@26"
               },
               "arguments": []
             },
             "cardinality": "*"
-          },
-          {
-            "$type": "Assignment",
-            "feature": "body",
-            "operator": "=",
-            "terminal": {
-              "$type": "RuleCall",
-              "rule": {
-                "$ref": "#/rules@13"
-              },
-              "arguments": []
-            }
           }
         ]
       },
       "entry": false,
-      "fragment": false,
+      "parameters": []
+    },
+    {
+      "$type": "ParserRule",
+      "fragment": true,
+      "name": "Parameters",
+      "definition": {
+        "$type": "Group",
+        "elements": [
+          {
+            "$type": "Keyword",
+            "value": "("
+          },
+          {
+            "$type": "Group",
+            "elements": [
+              {
+                "$type": "Assignment",
+                "feature": "parameters",
+                "operator": "+=",
+                "terminal": {
+                  "$type": "RuleCall",
+                  "rule": {
+                    "$ref": "#/rules@19"
+                  },
+                  "arguments": []
+                }
+              },
+              {
+                "$type": "Group",
+                "elements": [
+                  {
+                    "$type": "Keyword",
+                    "value": ","
+                  },
+                  {
+                    "$type": "Assignment",
+                    "feature": "parameters",
+                    "operator": "+=",
+                    "terminal": {
+                      "$type": "RuleCall",
+                      "rule": {
+                        "$ref": "#/rules@19"
+                      },
+                      "arguments": []
+                    }
+                  }
+                ],
+                "cardinality": "*"
+              }
+            ],
+            "cardinality": "?"
+          },
+          {
+            "$type": "Keyword",
+            "value": ")"
+          }
+        ]
+      },
+      "entry": false,
       "parameters": []
     },
     {
@@ -3710,7 +3920,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
             "terminal": {
               "$type": "RuleCall",
               "rule": {
-                "$ref": "#/rules@103"
+                "$ref": "#/rules@128"
               },
               "arguments": []
             }
@@ -3729,7 +3939,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
                 "terminal": {
                   "$type": "RuleCall",
                   "rule": {
-                    "$ref": "#/rules@103"
+                    "$ref": "#/rules@128"
                   },
                   "arguments": []
                 }
@@ -3751,7 +3961,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
                 "terminal": {
                   "$type": "RuleCall",
                   "rule": {
-                    "$ref": "#/rules@76"
+                    "$ref": "#/rules@101"
                   },
                   "arguments": []
                 }
@@ -3787,7 +3997,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
           {
             "$type": "RuleCall",
             "rule": {
-              "$ref": "#/rules@14"
+              "$ref": "#/rules@21"
             },
             "arguments": [],
             "cardinality": "*"
@@ -3819,7 +4029,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
                 "terminal": {
                   "$type": "RuleCall",
                   "rule": {
-                    "$ref": "#/rules@15"
+                    "$ref": "#/rules@23"
                   },
                   "arguments": []
                 }
@@ -3832,11 +4042,23 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
                     "feature": "members",
                     "operator": "+=",
                     "terminal": {
-                      "$type": "RuleCall",
-                      "rule": {
-                        "$ref": "#/rules@16"
-                      },
-                      "arguments": []
+                      "$type": "Alternatives",
+                      "elements": [
+                        {
+                          "$type": "RuleCall",
+                          "rule": {
+                            "$ref": "#/rules@24"
+                          },
+                          "arguments": []
+                        },
+                        {
+                          "$type": "RuleCall",
+                          "rule": {
+                            "$ref": "#/rules@58"
+                          },
+                          "arguments": []
+                        }
+                      ]
                     }
                   },
                   {
@@ -3846,7 +4068,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
                     "terminal": {
                       "$type": "RuleCall",
                       "rule": {
-                        "$ref": "#/rules@17"
+                        "$ref": "#/rules@25"
                       },
                       "arguments": []
                     },
@@ -3860,7 +4082,51 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
           {
             "$type": "RuleCall",
             "rule": {
-              "$ref": "#/rules@132"
+              "$ref": "#/rules@22"
+            },
+            "arguments": []
+          }
+        ]
+      },
+      "entry": false,
+      "parameters": []
+    },
+    {
+      "$type": "ParserRule",
+      "fragment": true,
+      "name": "BodyLineEnd",
+      "definition": {
+        "$type": "Group",
+        "elements": [
+          {
+            "$type": "Group",
+            "elements": [
+              {
+                "$type": "RuleCall",
+                "rule": {
+                  "$ref": "#/rules@157"
+                },
+                "arguments": []
+              },
+              {
+                "$type": "Assignment",
+                "feature": "members",
+                "operator": "+=",
+                "terminal": {
+                  "$type": "RuleCall",
+                  "rule": {
+                    "$ref": "#/rules@4"
+                  },
+                  "arguments": []
+                }
+              }
+            ],
+            "cardinality": "?"
+          },
+          {
+            "$type": "RuleCall",
+            "rule": {
+              "$ref": "#/rules@158"
             },
             "arguments": []
           }
@@ -3881,13 +4147,6 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
           {
             "$type": "RuleCall",
             "rule": {
-              "$ref": "#/rules@7"
-            },
-            "arguments": []
-          },
-          {
-            "$type": "RuleCall",
-            "rule": {
               "$ref": "#/rules@9"
             },
             "arguments": []
@@ -3895,17 +4154,1037 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
           {
             "$type": "RuleCall",
             "rule": {
-              "$ref": "#/rules@10"
+              "$ref": "#/rules@12"
             },
             "arguments": []
           },
           {
             "$type": "RuleCall",
             "rule": {
-              "$ref": "#/rules@25"
+              "$ref": "#/rules@14"
             },
             "arguments": []
           },
+          {
+            "$type": "RuleCall",
+            "rule": {
+              "$ref": "#/rules@33"
+            },
+            "arguments": []
+          },
+          {
+            "$type": "RuleCall",
+            "rule": {
+              "$ref": "#/rules@56"
+            },
+            "arguments": []
+          },
+          {
+            "$type": "RuleCall",
+            "rule": {
+              "$ref": "#/rules@60"
+            },
+            "arguments": []
+          },
+          {
+            "$type": "RuleCall",
+            "rule": {
+              "$ref": "#/rules@61"
+            },
+            "arguments": []
+          },
+          {
+            "$type": "RuleCall",
+            "rule": {
+              "$ref": "#/rules@62"
+            },
+            "arguments": []
+          },
+          {
+            "$type": "RuleCall",
+            "rule": {
+              "$ref": "#/rules@63"
+            },
+            "arguments": []
+          },
+          {
+            "$type": "RuleCall",
+            "rule": {
+              "$ref": "#/rules@64"
+            },
+            "arguments": []
+          },
+          {
+            "$type": "RuleCall",
+            "rule": {
+              "$ref": "#/rules@67"
+            },
+            "arguments": []
+          },
+          {
+            "$type": "RuleCall",
+            "rule": {
+              "$ref": "#/rules@69"
+            },
+            "arguments": []
+          },
+          {
+            "$type": "RuleCall",
+            "rule": {
+              "$ref": "#/rules@65"
+            },
+            "arguments": []
+          },
+          {
+            "$type": "RuleCall",
+            "rule": {
+              "$ref": "#/rules@66"
+            },
+            "arguments": []
+          }
+        ]
+      },
+      "entry": false,
+      "fragment": false,
+      "parameters": []
+    },
+    {
+      "$type": "ParserRule",
+      "name": "FirstPhrase",
+      "returnType": {
+        "$ref": "#/types@2"
+      },
+      "definition": {
+        "$type": "Alternatives",
+        "elements": [
+          {
+            "$type": "RuleCall",
+            "rule": {
+              "$ref": "#/rules@27"
+            },
+            "arguments": []
+          },
+          {
+            "$type": "RuleCall",
+            "rule": {
+              "$ref": "#/rules@28"
+            },
+            "arguments": []
+          },
+          {
+            "$type": "RuleCall",
+            "rule": {
+              "$ref": "#/rules@52"
+            },
+            "arguments": []
+          },
+          {
+            "$type": "RuleCall",
+            "rule": {
+              "$ref": "#/rules@41"
+            },
+            "arguments": []
+          }
+        ]
+      },
+      "entry": false,
+      "fragment": false,
+      "parameters": []
+    },
+    {
+      "$type": "ParserRule",
+      "name": "Phrase",
+      "returnType": {
+        "$ref": "#/types@2"
+      },
+      "definition": {
+        "$type": "Alternatives",
+        "elements": [
+          {
+            "$type": "RuleCall",
+            "rule": {
+              "$ref": "#/rules@29"
+            },
+            "arguments": []
+          },
+          {
+            "$type": "RuleCall",
+            "rule": {
+              "$ref": "#/rules@52"
+            },
+            "arguments": []
+          },
+          {
+            "$type": "RuleCall",
+            "rule": {
+              "$ref": "#/rules@40"
+            },
+            "arguments": []
+          }
+        ]
+      },
+      "entry": false,
+      "fragment": false,
+      "parameters": []
+    },
+    {
+      "$type": "ParserRule",
+      "name": "HeadPhrase",
+      "returnType": {
+        "$ref": "#/types@2"
+      },
+      "definition": {
+        "$type": "Alternatives",
+        "elements": [
+          {
+            "$type": "RuleCall",
+            "rule": {
+              "$ref": "#/rules@31"
+            },
+            "arguments": []
+          },
+          {
+            "$type": "RuleCall",
+            "rule": {
+              "$ref": "#/rules@40"
+            },
+            "arguments": []
+          }
+        ]
+      },
+      "entry": false,
+      "fragment": false,
+      "parameters": []
+    },
+    {
+      "$type": "ParserRule",
+      "name": "FirstProperty",
+      "returnType": {
+        "$ref": "#/interfaces@12"
+      },
+      "definition": {
+        "$type": "Group",
+        "elements": [
+          {
+            "$type": "Assignment",
+            "feature": "name",
+            "operator": "=",
+            "terminal": {
+              "$type": "RuleCall",
+              "rule": {
+                "$ref": "#/rules@132"
+              },
+              "arguments": []
+            }
+          },
+          {
+            "$type": "Alternatives",
+            "elements": [
+              {
+                "$type": "Group",
+                "elements": [
+                  {
+                    "$type": "RuleCall",
+                    "rule": {
+                      "$ref": "#/rules@30"
+                    },
+                    "arguments": []
+                  },
+                  {
+                    "$type": "Assignment",
+                    "feature": "body",
+                    "operator": "=",
+                    "terminal": {
+                      "$type": "RuleCall",
+                      "rule": {
+                        "$ref": "#/rules@20"
+                      },
+                      "arguments": []
+                    },
+                    "cardinality": "?"
+                  }
+                ]
+              },
+              {
+                "$type": "Assignment",
+                "feature": "body",
+                "operator": "=",
+                "terminal": {
+                  "$type": "RuleCall",
+                  "rule": {
+                    "$ref": "#/rules@20"
+                  },
+                  "arguments": []
+                }
+              }
+            ]
+          }
+        ]
+      },
+      "entry": false,
+      "fragment": false,
+      "parameters": []
+    },
+    {
+      "$type": "ParserRule",
+      "name": "CountedProperty",
+      "returnType": {
+        "$ref": "#/interfaces@12"
+      },
+      "definition": {
+        "$type": "Group",
+        "elements": [
+          {
+            "$type": "Assignment",
+            "feature": "value",
+            "operator": "=",
+            "terminal": {
+              "$type": "RuleCall",
+              "rule": {
+                "$ref": "#/rules@116"
+              },
+              "arguments": []
+            }
+          },
+          {
+            "$type": "Assignment",
+            "feature": "name",
+            "operator": "=",
+            "terminal": {
+              "$type": "RuleCall",
+              "rule": {
+                "$ref": "#/rules@156"
+              },
+              "arguments": []
+            }
+          },
+          {
+            "$type": "Assignment",
+            "feature": "clauses",
+            "operator": "+=",
+            "terminal": {
+              "$type": "RuleCall",
+              "rule": {
+                "$ref": "#/rules@43"
+              },
+              "arguments": []
+            }
+          },
+          {
+            "$type": "Assignment",
+            "feature": "extra",
+            "operator": "=",
+            "terminal": {
+              "$type": "RuleCall",
+              "rule": {
+                "$ref": "#/rules@91"
+              },
+              "arguments": []
+            },
+            "cardinality": "?"
+          }
+        ]
+      },
+      "entry": false,
+      "fragment": false,
+      "parameters": [],
+      "$comment": "/** \`7 layers of BendingPly 1/8in\` */"
+    },
+    {
+      "$type": "ParserRule",
+      "name": "Property",
+      "returnType": {
+        "$ref": "#/interfaces@12"
+      },
+      "definition": {
+        "$type": "Group",
+        "elements": [
+          {
+            "$type": "Assignment",
+            "feature": "name",
+            "operator": "=",
+            "terminal": {
+              "$type": "RuleCall",
+              "rule": {
+                "$ref": "#/rules@131"
+              },
+              "arguments": []
+            }
+          },
+          {
+            "$type": "Alternatives",
+            "elements": [
+              {
+                "$type": "Group",
+                "elements": [
+                  {
+                    "$type": "RuleCall",
+                    "rule": {
+                      "$ref": "#/rules@30"
+                    },
+                    "arguments": []
+                  },
+                  {
+                    "$type": "Assignment",
+                    "feature": "body",
+                    "operator": "=",
+                    "terminal": {
+                      "$type": "RuleCall",
+                      "rule": {
+                        "$ref": "#/rules@20"
+                      },
+                      "arguments": []
+                    },
+                    "cardinality": "?"
+                  }
+                ]
+              },
+              {
+                "$type": "Assignment",
+                "feature": "body",
+                "operator": "=",
+                "terminal": {
+                  "$type": "RuleCall",
+                  "rule": {
+                    "$ref": "#/rules@20"
+                  },
+                  "arguments": []
+                }
+              }
+            ]
+          }
+        ]
+      },
+      "entry": false,
+      "fragment": false,
+      "parameters": []
+    },
+    {
+      "$type": "ParserRule",
+      "fragment": true,
+      "name": "PropertyValue",
+      "definition": {
+        "$type": "Alternatives",
+        "elements": [
+          {
+            "$type": "Group",
+            "elements": [
+              {
+                "$type": "Alternatives",
+                "elements": [
+                  {
+                    "$type": "Group",
+                    "elements": [
+                      {
+                        "$type": "Assignment",
+                        "feature": "value",
+                        "operator": "=",
+                        "terminal": {
+                          "$type": "RuleCall",
+                          "rule": {
+                            "$ref": "#/rules@120"
+                          },
+                          "arguments": []
+                        }
+                      },
+                      {
+                        "$type": "Assignment",
+                        "feature": "extra",
+                        "operator": "=",
+                        "terminal": {
+                          "$type": "RuleCall",
+                          "rule": {
+                            "$ref": "#/rules@91"
+                          },
+                          "arguments": []
+                        }
+                      }
+                    ]
+                  },
+                  {
+                    "$type": "Assignment",
+                    "feature": "value",
+                    "operator": "=",
+                    "terminal": {
+                      "$type": "RuleCall",
+                      "rule": {
+                        "$ref": "#/rules@87"
+                      },
+                      "arguments": []
+                    }
+                  }
+                ]
+              },
+              {
+                "$type": "Assignment",
+                "feature": "clauses",
+                "operator": "+=",
+                "terminal": {
+                  "$type": "RuleCall",
+                  "rule": {
+                    "$ref": "#/rules@32"
+                  },
+                  "arguments": []
+                },
+                "cardinality": "?"
+              },
+              {
+                "$type": "Assignment",
+                "feature": "clauses",
+                "operator": "+=",
+                "terminal": {
+                  "$type": "RuleCall",
+                  "rule": {
+                    "$ref": "#/rules@40"
+                  },
+                  "arguments": []
+                },
+                "cardinality": "*"
+              }
+            ]
+          },
+          {
+            "$type": "Assignment",
+            "feature": "clauses",
+            "operator": "+=",
+            "terminal": {
+              "$type": "RuleCall",
+              "rule": {
+                "$ref": "#/rules@40"
+              },
+              "arguments": []
+            },
+            "cardinality": "+"
+          }
+        ]
+      },
+      "entry": false,
+      "parameters": []
+    },
+    {
+      "$type": "ParserRule",
+      "name": "HeadProperty",
+      "returnType": {
+        "$ref": "#/interfaces@12"
+      },
+      "definition": {
+        "$type": "Group",
+        "elements": [
+          {
+            "$type": "Assignment",
+            "feature": "name",
+            "operator": "=",
+            "terminal": {
+              "$type": "RuleCall",
+              "rule": {
+                "$ref": "#/rules@131"
+              },
+              "arguments": []
+            }
+          },
+          {
+            "$type": "Alternatives",
+            "elements": [
+              {
+                "$type": "Group",
+                "elements": [
+                  {
+                    "$type": "Assignment",
+                    "feature": "value",
+                    "operator": "=",
+                    "terminal": {
+                      "$type": "RuleCall",
+                      "rule": {
+                        "$ref": "#/rules@120"
+                      },
+                      "arguments": []
+                    }
+                  },
+                  {
+                    "$type": "Assignment",
+                    "feature": "extra",
+                    "operator": "=",
+                    "terminal": {
+                      "$type": "RuleCall",
+                      "rule": {
+                        "$ref": "#/rules@91"
+                      },
+                      "arguments": []
+                    }
+                  }
+                ]
+              },
+              {
+                "$type": "Assignment",
+                "feature": "value",
+                "operator": "=",
+                "terminal": {
+                  "$type": "RuleCall",
+                  "rule": {
+                    "$ref": "#/rules@87"
+                  },
+                  "arguments": []
+                }
+              }
+            ]
+          }
+        ]
+      },
+      "entry": false,
+      "fragment": false,
+      "parameters": []
+    },
+    {
+      "$type": "ParserRule",
+      "name": "FromClause",
+      "returnType": {
+        "$ref": "#/interfaces@27"
+      },
+      "definition": {
+        "$type": "Group",
+        "elements": [
+          {
+            "$type": "Keyword",
+            "value": "from"
+          },
+          {
+            "$type": "Assignment",
+            "feature": "count",
+            "operator": "=",
+            "terminal": {
+              "$type": "RuleCall",
+              "rule": {
+                "$ref": "#/rules@128"
+              },
+              "arguments": []
+            }
+          },
+          {
+            "$type": "Assignment",
+            "feature": "stock",
+            "operator": "=",
+            "terminal": {
+              "$type": "RuleCall",
+              "rule": {
+                "$ref": "#/rules@128"
+              },
+              "arguments": []
+            }
+          }
+        ]
+      },
+      "entry": false,
+      "fragment": false,
+      "parameters": []
+    },
+    {
+      "$type": "ParserRule",
+      "name": "PartDeclaration",
+      "returnType": {
+        "$ref": "#/interfaces@9"
+      },
+      "definition": {
+        "$type": "Group",
+        "elements": [
+          {
+            "$type": "RuleCall",
+            "rule": {
+              "$ref": "#/rules@34"
+            },
+            "arguments": []
+          },
+          {
+            "$type": "Assignment",
+            "feature": "body",
+            "operator": "=",
+            "terminal": {
+              "$type": "RuleCall",
+              "rule": {
+                "$ref": "#/rules@20"
+              },
+              "arguments": []
+            },
+            "cardinality": "?"
+          }
+        ]
+      },
+      "entry": false,
+      "fragment": false,
+      "parameters": []
+    },
+    {
+      "$type": "ParserRule",
+      "fragment": true,
+      "name": "PartHead",
+      "definition": {
+        "$type": "Group",
+        "elements": [
+          {
+            "$type": "Assignment",
+            "feature": "visibility",
+            "operator": "=",
+            "terminal": {
+              "$type": "RuleCall",
+              "rule": {
+                "$ref": "#/rules@8"
+              },
+              "arguments": []
+            },
+            "cardinality": "?"
+          },
+          {
+            "$type": "Assignment",
+            "feature": "kind",
+            "operator": "=",
+            "terminal": {
+              "$type": "RuleCall",
+              "rule": {
+                "$ref": "#/rules@125"
+              },
+              "arguments": []
+            }
+          },
+          {
+            "$type": "RuleCall",
+            "rule": {
+              "$ref": "#/rules@37"
+            },
+            "arguments": []
+          }
+        ]
+      },
+      "entry": false,
+      "parameters": []
+    },
+    {
+      "$type": "ParserRule",
+      "name": "MisplacedPart",
+      "returnType": {
+        "$ref": "#/interfaces@9"
+      },
+      "definition": {
+        "$type": "Group",
+        "elements": [
+          {
+            "$type": "RuleCall",
+            "rule": {
+              "$ref": "#/rules@36"
+            },
+            "arguments": []
+          },
+          {
+            "$type": "Assignment",
+            "feature": "body",
+            "operator": "=",
+            "terminal": {
+              "$type": "RuleCall",
+              "rule": {
+                "$ref": "#/rules@20"
+              },
+              "arguments": []
+            },
+            "cardinality": "?"
+          }
+        ]
+      },
+      "entry": false,
+      "fragment": false,
+      "parameters": []
+    },
+    {
+      "$type": "ParserRule",
+      "fragment": true,
+      "name": "MisplacedPartHead",
+      "definition": {
+        "$type": "Group",
+        "elements": [
+          {
+            "$type": "Assignment",
+            "feature": "visibility",
+            "operator": "=",
+            "terminal": {
+              "$type": "RuleCall",
+              "rule": {
+                "$ref": "#/rules@8"
+              },
+              "arguments": []
+            },
+            "cardinality": "?"
+          },
+          {
+            "$type": "Assignment",
+            "feature": "kind",
+            "operator": "=",
+            "terminal": {
+              "$type": "RuleCall",
+              "rule": {
+                "$ref": "#/rules@124"
+              },
+              "arguments": []
+            }
+          },
+          {
+            "$type": "RuleCall",
+            "rule": {
+              "$ref": "#/rules@37"
+            },
+            "arguments": []
+          }
+        ]
+      },
+      "entry": false,
+      "parameters": []
+    },
+    {
+      "$type": "ParserRule",
+      "fragment": true,
+      "name": "PartHeadRest",
+      "definition": {
+        "$type": "Alternatives",
+        "elements": [
+          {
+            "$type": "Group",
+            "elements": [
+              {
+                "$type": "Assignment",
+                "feature": "parts",
+                "operator": "+=",
+                "terminal": {
+                  "$type": "RuleCall",
+                  "rule": {
+                    "$ref": "#/rules@38"
+                  },
+                  "arguments": []
+                }
+              },
+              {
+                "$type": "Group",
+                "elements": [
+                  {
+                    "$type": "Keyword",
+                    "value": ","
+                  },
+                  {
+                    "$type": "Assignment",
+                    "feature": "parts",
+                    "operator": "+=",
+                    "terminal": {
+                      "$type": "RuleCall",
+                      "rule": {
+                        "$ref": "#/rules@38"
+                      },
+                      "arguments": []
+                    }
+                  }
+                ],
+                "cardinality": "*"
+              },
+              {
+                "$type": "Assignment",
+                "feature": "phrases",
+                "operator": "+=",
+                "terminal": {
+                  "$type": "RuleCall",
+                  "rule": {
+                    "$ref": "#/rules@26"
+                  },
+                  "arguments": []
+                },
+                "cardinality": "*"
+              }
+            ]
+          },
+          {
+            "$type": "Group",
+            "elements": [
+              {
+                "$type": "Assignment",
+                "feature": "phrases",
+                "operator": "+=",
+                "terminal": {
+                  "$type": "RuleCall",
+                  "rule": {
+                    "$ref": "#/rules@40"
+                  },
+                  "arguments": []
+                }
+              },
+              {
+                "$type": "Assignment",
+                "feature": "phrases",
+                "operator": "+=",
+                "terminal": {
+                  "$type": "RuleCall",
+                  "rule": {
+                    "$ref": "#/rules@26"
+                  },
+                  "arguments": []
+                },
+                "cardinality": "*"
+              }
+            ]
+          }
+        ],
+        "cardinality": "?"
+      },
+      "entry": false,
+      "parameters": []
+    },
+    {
+      "$type": "ParserRule",
+      "name": "Part",
+      "returnType": {
+        "$ref": "#/interfaces@10"
+      },
+      "definition": {
+        "$type": "Group",
+        "elements": [
+          {
+            "$type": "Assignment",
+            "feature": "name",
+            "operator": "=",
+            "terminal": {
+              "$type": "RuleCall",
+              "rule": {
+                "$ref": "#/rules@128"
+              },
+              "arguments": []
+            }
+          },
+          {
+            "$type": "Group",
+            "elements": [
+              {
+                "$type": "Keyword",
+                "value": "["
+              },
+              {
+                "$type": "Group",
+                "elements": [
+                  {
+                    "$type": "Assignment",
+                    "feature": "index",
+                    "operator": "=",
+                    "terminal": {
+                      "$type": "RuleCall",
+                      "rule": {
+                        "$ref": "#/rules@39"
+                      },
+                      "arguments": []
+                    }
+                  },
+                  {
+                    "$type": "Keyword",
+                    "value": "of"
+                  }
+                ],
+                "cardinality": "?"
+              },
+              {
+                "$type": "Assignment",
+                "feature": "count",
+                "operator": "=",
+                "terminal": {
+                  "$type": "RuleCall",
+                  "rule": {
+                    "$ref": "#/rules@101"
+                  },
+                  "arguments": []
+                }
+              },
+              {
+                "$type": "Keyword",
+                "value": "]"
+              }
+            ],
+            "cardinality": "?"
+          }
+        ]
+      },
+      "entry": false,
+      "fragment": false,
+      "parameters": []
+    },
+    {
+      "$type": "ParserRule",
+      "name": "IndexName",
+      "returnType": {
+        "$ref": "#/interfaces@11"
+      },
+      "definition": {
+        "$type": "Assignment",
+        "feature": "name",
+        "operator": "=",
+        "terminal": {
+          "$type": "RuleCall",
+          "rule": {
+            "$ref": "#/rules@128"
+          },
+          "arguments": []
+        }
+      },
+      "entry": false,
+      "fragment": false,
+      "parameters": []
+    },
+    {
+      "$type": "ParserRule",
+      "name": "Clause",
+      "returnType": {
+        "$ref": "#/types@3"
+      },
+      "definition": {
+        "$type": "Alternatives",
+        "elements": [
+          {
+            "$type": "RuleCall",
+            "rule": {
+              "$ref": "#/rules@41"
+            },
+            "arguments": []
+          },
+          {
+            "$type": "Group",
+            "elements": [
+              {
+                "$type": "Action",
+                "type": {
+                  "$ref": "#/interfaces@18"
+                }
+              },
+              {
+                "$type": "Keyword",
+                "value": "in"
+              },
+              {
+                "$type": "Assignment",
+                "feature": "target",
+                "operator": "=",
+                "terminal": {
+                  "$type": "RuleCall",
+                  "rule": {
+                    "$ref": "#/rules@71"
+                  },
+                  "arguments": []
+                }
+              }
+            ]
+          }
+        ]
+      },
+      "entry": false,
+      "fragment": false,
+      "parameters": []
+    },
+    {
+      "$type": "ParserRule",
+      "name": "FirstClause",
+      "returnType": {
+        "$ref": "#/types@3"
+      },
+      "definition": {
+        "$type": "Alternatives",
+        "elements": [
           {
             "$type": "RuleCall",
             "rule": {
@@ -3928,970 +5207,12 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
             "arguments": []
           },
           {
-            "$type": "RuleCall",
-            "rule": {
-              "$ref": "#/rules@45"
-            },
-            "arguments": []
-          },
-          {
-            "$type": "RuleCall",
-            "rule": {
-              "$ref": "#/rules@46"
-            },
-            "arguments": []
-          },
-          {
-            "$type": "RuleCall",
-            "rule": {
-              "$ref": "#/rules@47"
-            },
-            "arguments": []
-          },
-          {
-            "$type": "RuleCall",
-            "rule": {
-              "$ref": "#/rules@48"
-            },
-            "arguments": []
-          },
-          {
-            "$type": "RuleCall",
-            "rule": {
-              "$ref": "#/rules@51"
-            },
-            "arguments": []
-          },
-          {
-            "$type": "RuleCall",
-            "rule": {
-              "$ref": "#/rules@52"
-            },
-            "arguments": []
-          },
-          {
-            "$type": "RuleCall",
-            "rule": {
-              "$ref": "#/rules@49"
-            },
-            "arguments": []
-          },
-          {
-            "$type": "RuleCall",
-            "rule": {
-              "$ref": "#/rules@50"
-            },
-            "arguments": []
-          }
-        ]
-      },
-      "entry": false,
-      "fragment": false,
-      "parameters": []
-    },
-    {
-      "$type": "ParserRule",
-      "name": "FirstPhrase",
-      "returnType": {
-        "$ref": "#/types@2"
-      },
-      "definition": {
-        "$type": "Alternatives",
-        "elements": [
-          {
-            "$type": "RuleCall",
-            "rule": {
-              "$ref": "#/rules@19"
-            },
-            "arguments": []
-          },
-          {
-            "$type": "RuleCall",
-            "rule": {
-              "$ref": "#/rules@20"
-            },
-            "arguments": []
-          },
-          {
-            "$type": "RuleCall",
-            "rule": {
-              "$ref": "#/rules@40"
-            },
-            "arguments": []
-          },
-          {
-            "$type": "RuleCall",
-            "rule": {
-              "$ref": "#/rules@29"
-            },
-            "arguments": []
-          }
-        ]
-      },
-      "entry": false,
-      "fragment": false,
-      "parameters": []
-    },
-    {
-      "$type": "ParserRule",
-      "name": "Phrase",
-      "returnType": {
-        "$ref": "#/types@2"
-      },
-      "definition": {
-        "$type": "Alternatives",
-        "elements": [
-          {
-            "$type": "RuleCall",
-            "rule": {
-              "$ref": "#/rules@21"
-            },
-            "arguments": []
-          },
-          {
-            "$type": "RuleCall",
-            "rule": {
-              "$ref": "#/rules@40"
-            },
-            "arguments": []
-          },
-          {
-            "$type": "RuleCall",
-            "rule": {
-              "$ref": "#/rules@29"
-            },
-            "arguments": []
-          }
-        ]
-      },
-      "entry": false,
-      "fragment": false,
-      "parameters": []
-    },
-    {
-      "$type": "ParserRule",
-      "name": "HeadPhrase",
-      "returnType": {
-        "$ref": "#/types@2"
-      },
-      "definition": {
-        "$type": "Alternatives",
-        "elements": [
-          {
-            "$type": "RuleCall",
-            "rule": {
-              "$ref": "#/rules@23"
-            },
-            "arguments": []
-          },
-          {
-            "$type": "RuleCall",
-            "rule": {
-              "$ref": "#/rules@29"
-            },
-            "arguments": []
-          }
-        ]
-      },
-      "entry": false,
-      "fragment": false,
-      "parameters": []
-    },
-    {
-      "$type": "ParserRule",
-      "name": "FirstProperty",
-      "returnType": {
-        "$ref": "#/interfaces@11"
-      },
-      "definition": {
-        "$type": "Group",
-        "elements": [
-          {
-            "$type": "Assignment",
-            "feature": "name",
-            "operator": "=",
-            "terminal": {
-              "$type": "RuleCall",
-              "rule": {
-                "$ref": "#/rules@107"
-              },
-              "arguments": []
-            }
-          },
-          {
-            "$type": "RuleCall",
-            "rule": {
-              "$ref": "#/rules@22"
-            },
-            "arguments": []
-          }
-        ]
-      },
-      "entry": false,
-      "fragment": false,
-      "parameters": []
-    },
-    {
-      "$type": "ParserRule",
-      "name": "CountedProperty",
-      "returnType": {
-        "$ref": "#/interfaces@11"
-      },
-      "definition": {
-        "$type": "Group",
-        "elements": [
-          {
-            "$type": "Assignment",
-            "feature": "value",
-            "operator": "=",
-            "terminal": {
-              "$type": "RuleCall",
-              "rule": {
-                "$ref": "#/rules@91"
-              },
-              "arguments": []
-            }
-          },
-          {
-            "$type": "Assignment",
-            "feature": "name",
-            "operator": "=",
-            "terminal": {
-              "$type": "RuleCall",
-              "rule": {
-                "$ref": "#/rules@131"
-              },
-              "arguments": []
-            }
-          },
-          {
-            "$type": "Assignment",
-            "feature": "clauses",
-            "operator": "+=",
-            "terminal": {
-              "$type": "RuleCall",
-              "rule": {
-                "$ref": "#/rules@31"
-              },
-              "arguments": []
-            }
-          },
-          {
-            "$type": "Assignment",
-            "feature": "extra",
-            "operator": "=",
-            "terminal": {
-              "$type": "RuleCall",
-              "rule": {
-                "$ref": "#/rules@66"
-              },
-              "arguments": []
-            },
-            "cardinality": "?"
-          }
-        ]
-      },
-      "entry": false,
-      "fragment": false,
-      "parameters": [],
-      "$comment": "/** \`7 layers of BendingPly 1/8in\` */"
-    },
-    {
-      "$type": "ParserRule",
-      "name": "Property",
-      "returnType": {
-        "$ref": "#/interfaces@11"
-      },
-      "definition": {
-        "$type": "Group",
-        "elements": [
-          {
-            "$type": "Assignment",
-            "feature": "name",
-            "operator": "=",
-            "terminal": {
-              "$type": "RuleCall",
-              "rule": {
-                "$ref": "#/rules@106"
-              },
-              "arguments": []
-            }
-          },
-          {
-            "$type": "RuleCall",
-            "rule": {
-              "$ref": "#/rules@22"
-            },
-            "arguments": []
-          }
-        ]
-      },
-      "entry": false,
-      "fragment": false,
-      "parameters": []
-    },
-    {
-      "$type": "ParserRule",
-      "fragment": true,
-      "name": "PropertyRest",
-      "definition": {
-        "$type": "Group",
-        "elements": [
-          {
-            "$type": "Group",
-            "elements": [
-              {
-                "$type": "Alternatives",
-                "elements": [
-                  {
-                    "$type": "Group",
-                    "elements": [
-                      {
-                        "$type": "Assignment",
-                        "feature": "value",
-                        "operator": "=",
-                        "terminal": {
-                          "$type": "RuleCall",
-                          "rule": {
-                            "$ref": "#/rules@95"
-                          },
-                          "arguments": []
-                        }
-                      },
-                      {
-                        "$type": "Assignment",
-                        "feature": "extra",
-                        "operator": "=",
-                        "terminal": {
-                          "$type": "RuleCall",
-                          "rule": {
-                            "$ref": "#/rules@66"
-                          },
-                          "arguments": []
-                        }
-                      }
-                    ]
-                  },
-                  {
-                    "$type": "Assignment",
-                    "feature": "value",
-                    "operator": "=",
-                    "terminal": {
-                      "$type": "RuleCall",
-                      "rule": {
-                        "$ref": "#/rules@63"
-                      },
-                      "arguments": []
-                    }
-                  }
-                ]
-              },
-              {
-                "$type": "Assignment",
-                "feature": "clauses",
-                "operator": "+=",
-                "terminal": {
-                  "$type": "RuleCall",
-                  "rule": {
-                    "$ref": "#/rules@24"
-                  },
-                  "arguments": []
-                },
-                "cardinality": "?"
-              }
-            ],
-            "cardinality": "?"
-          },
-          {
-            "$type": "Assignment",
-            "feature": "clauses",
-            "operator": "+=",
-            "terminal": {
-              "$type": "RuleCall",
-              "rule": {
-                "$ref": "#/rules@29"
-              },
-              "arguments": []
-            },
-            "cardinality": "*"
-          },
-          {
-            "$type": "Assignment",
-            "feature": "body",
-            "operator": "=",
-            "terminal": {
-              "$type": "RuleCall",
-              "rule": {
-                "$ref": "#/rules@13"
-              },
-              "arguments": []
-            },
-            "cardinality": "?"
-          }
-        ]
-      },
-      "entry": false,
-      "parameters": []
-    },
-    {
-      "$type": "ParserRule",
-      "name": "HeadProperty",
-      "returnType": {
-        "$ref": "#/interfaces@11"
-      },
-      "definition": {
-        "$type": "Group",
-        "elements": [
-          {
-            "$type": "Assignment",
-            "feature": "name",
-            "operator": "=",
-            "terminal": {
-              "$type": "RuleCall",
-              "rule": {
-                "$ref": "#/rules@106"
-              },
-              "arguments": []
-            }
-          },
-          {
-            "$type": "Alternatives",
-            "elements": [
-              {
-                "$type": "Group",
-                "elements": [
-                  {
-                    "$type": "Assignment",
-                    "feature": "value",
-                    "operator": "=",
-                    "terminal": {
-                      "$type": "RuleCall",
-                      "rule": {
-                        "$ref": "#/rules@95"
-                      },
-                      "arguments": []
-                    }
-                  },
-                  {
-                    "$type": "Assignment",
-                    "feature": "extra",
-                    "operator": "=",
-                    "terminal": {
-                      "$type": "RuleCall",
-                      "rule": {
-                        "$ref": "#/rules@66"
-                      },
-                      "arguments": []
-                    }
-                  }
-                ]
-              },
-              {
-                "$type": "Assignment",
-                "feature": "value",
-                "operator": "=",
-                "terminal": {
-                  "$type": "RuleCall",
-                  "rule": {
-                    "$ref": "#/rules@63"
-                  },
-                  "arguments": []
-                }
-              }
-            ]
-          }
-        ]
-      },
-      "entry": false,
-      "fragment": false,
-      "parameters": []
-    },
-    {
-      "$type": "ParserRule",
-      "name": "FromClause",
-      "returnType": {
-        "$ref": "#/interfaces@26"
-      },
-      "definition": {
-        "$type": "Group",
-        "elements": [
-          {
-            "$type": "Keyword",
-            "value": "from"
-          },
-          {
-            "$type": "Assignment",
-            "feature": "count",
-            "operator": "=",
-            "terminal": {
-              "$type": "RuleCall",
-              "rule": {
-                "$ref": "#/rules@103"
-              },
-              "arguments": []
-            }
-          },
-          {
-            "$type": "Assignment",
-            "feature": "stock",
-            "operator": "=",
-            "terminal": {
-              "$type": "RuleCall",
-              "rule": {
-                "$ref": "#/rules@103"
-              },
-              "arguments": []
-            }
-          }
-        ]
-      },
-      "entry": false,
-      "fragment": false,
-      "parameters": []
-    },
-    {
-      "$type": "ParserRule",
-      "name": "PartDeclaration",
-      "returnType": {
-        "$ref": "#/interfaces@8"
-      },
-      "definition": {
-        "$type": "Group",
-        "elements": [
-          {
-            "$type": "Assignment",
-            "feature": "visibility",
-            "operator": "=",
-            "terminal": {
-              "$type": "RuleCall",
-              "rule": {
-                "$ref": "#/rules@6"
-              },
-              "arguments": []
-            },
-            "cardinality": "?"
-          },
-          {
-            "$type": "Assignment",
-            "feature": "kind",
-            "operator": "=",
-            "terminal": {
-              "$type": "RuleCall",
-              "rule": {
-                "$ref": "#/rules@100"
-              },
-              "arguments": []
-            }
-          },
-          {
-            "$type": "Alternatives",
-            "elements": [
-              {
-                "$type": "Group",
-                "elements": [
-                  {
-                    "$type": "Assignment",
-                    "feature": "parts",
-                    "operator": "+=",
-                    "terminal": {
-                      "$type": "RuleCall",
-                      "rule": {
-                        "$ref": "#/rules@27"
-                      },
-                      "arguments": []
-                    }
-                  },
-                  {
-                    "$type": "Group",
-                    "elements": [
-                      {
-                        "$type": "Keyword",
-                        "value": ","
-                      },
-                      {
-                        "$type": "Assignment",
-                        "feature": "parts",
-                        "operator": "+=",
-                        "terminal": {
-                          "$type": "RuleCall",
-                          "rule": {
-                            "$ref": "#/rules@27"
-                          },
-                          "arguments": []
-                        }
-                      }
-                    ],
-                    "cardinality": "*"
-                  },
-                  {
-                    "$type": "Assignment",
-                    "feature": "phrases",
-                    "operator": "+=",
-                    "terminal": {
-                      "$type": "RuleCall",
-                      "rule": {
-                        "$ref": "#/rules@18"
-                      },
-                      "arguments": []
-                    },
-                    "cardinality": "*"
-                  }
-                ]
-              },
-              {
-                "$type": "Group",
-                "elements": [
-                  {
-                    "$type": "Assignment",
-                    "feature": "phrases",
-                    "operator": "+=",
-                    "terminal": {
-                      "$type": "RuleCall",
-                      "rule": {
-                        "$ref": "#/rules@29"
-                      },
-                      "arguments": []
-                    }
-                  },
-                  {
-                    "$type": "Assignment",
-                    "feature": "phrases",
-                    "operator": "+=",
-                    "terminal": {
-                      "$type": "RuleCall",
-                      "rule": {
-                        "$ref": "#/rules@18"
-                      },
-                      "arguments": []
-                    },
-                    "cardinality": "*"
-                  }
-                ]
-              }
-            ],
-            "cardinality": "?"
-          },
-          {
-            "$type": "Assignment",
-            "feature": "body",
-            "operator": "=",
-            "terminal": {
-              "$type": "RuleCall",
-              "rule": {
-                "$ref": "#/rules@13"
-              },
-              "arguments": []
-            },
-            "cardinality": "?"
-          }
-        ]
-      },
-      "entry": false,
-      "fragment": false,
-      "parameters": []
-    },
-    {
-      "$type": "ParserRule",
-      "name": "MisplacedPart",
-      "returnType": {
-        "$ref": "#/interfaces@8"
-      },
-      "definition": {
-        "$type": "Group",
-        "elements": [
-          {
-            "$type": "Assignment",
-            "feature": "visibility",
-            "operator": "=",
-            "terminal": {
-              "$type": "RuleCall",
-              "rule": {
-                "$ref": "#/rules@6"
-              },
-              "arguments": []
-            },
-            "cardinality": "?"
-          },
-          {
-            "$type": "Assignment",
-            "feature": "kind",
-            "operator": "=",
-            "terminal": {
-              "$type": "RuleCall",
-              "rule": {
-                "$ref": "#/rules@99"
-              },
-              "arguments": []
-            }
-          },
-          {
-            "$type": "Alternatives",
-            "elements": [
-              {
-                "$type": "Group",
-                "elements": [
-                  {
-                    "$type": "Assignment",
-                    "feature": "parts",
-                    "operator": "+=",
-                    "terminal": {
-                      "$type": "RuleCall",
-                      "rule": {
-                        "$ref": "#/rules@27"
-                      },
-                      "arguments": []
-                    }
-                  },
-                  {
-                    "$type": "Group",
-                    "elements": [
-                      {
-                        "$type": "Keyword",
-                        "value": ","
-                      },
-                      {
-                        "$type": "Assignment",
-                        "feature": "parts",
-                        "operator": "+=",
-                        "terminal": {
-                          "$type": "RuleCall",
-                          "rule": {
-                            "$ref": "#/rules@27"
-                          },
-                          "arguments": []
-                        }
-                      }
-                    ],
-                    "cardinality": "*"
-                  },
-                  {
-                    "$type": "Assignment",
-                    "feature": "phrases",
-                    "operator": "+=",
-                    "terminal": {
-                      "$type": "RuleCall",
-                      "rule": {
-                        "$ref": "#/rules@18"
-                      },
-                      "arguments": []
-                    },
-                    "cardinality": "*"
-                  }
-                ]
-              },
-              {
-                "$type": "Group",
-                "elements": [
-                  {
-                    "$type": "Assignment",
-                    "feature": "phrases",
-                    "operator": "+=",
-                    "terminal": {
-                      "$type": "RuleCall",
-                      "rule": {
-                        "$ref": "#/rules@29"
-                      },
-                      "arguments": []
-                    }
-                  },
-                  {
-                    "$type": "Assignment",
-                    "feature": "phrases",
-                    "operator": "+=",
-                    "terminal": {
-                      "$type": "RuleCall",
-                      "rule": {
-                        "$ref": "#/rules@18"
-                      },
-                      "arguments": []
-                    },
-                    "cardinality": "*"
-                  }
-                ]
-              }
-            ],
-            "cardinality": "?"
-          },
-          {
-            "$type": "Assignment",
-            "feature": "body",
-            "operator": "=",
-            "terminal": {
-              "$type": "RuleCall",
-              "rule": {
-                "$ref": "#/rules@13"
-              },
-              "arguments": []
-            },
-            "cardinality": "?"
-          }
-        ]
-      },
-      "entry": false,
-      "fragment": false,
-      "parameters": []
-    },
-    {
-      "$type": "ParserRule",
-      "name": "Part",
-      "returnType": {
-        "$ref": "#/interfaces@9"
-      },
-      "definition": {
-        "$type": "Group",
-        "elements": [
-          {
-            "$type": "Assignment",
-            "feature": "name",
-            "operator": "=",
-            "terminal": {
-              "$type": "RuleCall",
-              "rule": {
-                "$ref": "#/rules@103"
-              },
-              "arguments": []
-            }
-          },
-          {
-            "$type": "Group",
-            "elements": [
-              {
-                "$type": "Keyword",
-                "value": "["
-              },
-              {
-                "$type": "Group",
-                "elements": [
-                  {
-                    "$type": "Assignment",
-                    "feature": "index",
-                    "operator": "=",
-                    "terminal": {
-                      "$type": "RuleCall",
-                      "rule": {
-                        "$ref": "#/rules@28"
-                      },
-                      "arguments": []
-                    }
-                  },
-                  {
-                    "$type": "Keyword",
-                    "value": "of"
-                  }
-                ],
-                "cardinality": "?"
-              },
-              {
-                "$type": "Assignment",
-                "feature": "count",
-                "operator": "=",
-                "terminal": {
-                  "$type": "RuleCall",
-                  "rule": {
-                    "$ref": "#/rules@76"
-                  },
-                  "arguments": []
-                }
-              },
-              {
-                "$type": "Keyword",
-                "value": "]"
-              }
-            ],
-            "cardinality": "?"
-          }
-        ]
-      },
-      "entry": false,
-      "fragment": false,
-      "parameters": []
-    },
-    {
-      "$type": "ParserRule",
-      "name": "IndexName",
-      "returnType": {
-        "$ref": "#/interfaces@10"
-      },
-      "definition": {
-        "$type": "Assignment",
-        "feature": "name",
-        "operator": "=",
-        "terminal": {
-          "$type": "RuleCall",
-          "rule": {
-            "$ref": "#/rules@103"
-          },
-          "arguments": []
-        }
-      },
-      "entry": false,
-      "fragment": false,
-      "parameters": []
-    },
-    {
-      "$type": "ParserRule",
-      "name": "Clause",
-      "returnType": {
-        "$ref": "#/types@3"
-      },
-      "definition": {
-        "$type": "Alternatives",
-        "elements": [
-          {
-            "$type": "RuleCall",
-            "rule": {
-              "$ref": "#/rules@30"
-            },
-            "arguments": []
-          },
-          {
-            "$type": "RuleCall",
-            "rule": {
-              "$ref": "#/rules@31"
-            },
-            "arguments": []
-          },
-          {
             "$type": "Group",
             "elements": [
               {
                 "$type": "Action",
                 "type": {
-                  "$ref": "#/interfaces@17"
-                }
-              },
-              {
-                "$type": "Keyword",
-                "value": "in"
-              },
-              {
-                "$type": "Assignment",
-                "feature": "target",
-                "operator": "=",
-                "terminal": {
-                  "$type": "RuleCall",
-                  "rule": {
-                    "$ref": "#/rules@53"
-                  },
-                  "arguments": []
-                }
-              }
-            ]
-          },
-          {
-            "$type": "RuleCall",
-            "rule": {
-              "$ref": "#/rules@32"
-            },
-            "arguments": []
-          },
-          {
-            "$type": "Group",
-            "elements": [
-              {
-                "$type": "Action",
-                "type": {
-                  "$ref": "#/interfaces@19"
+                  "$ref": "#/interfaces@20"
                 }
               },
               {
@@ -4910,7 +5231,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
                   "terminal": {
                     "$type": "RuleCall",
                     "rule": {
-                      "$ref": "#/rules@103"
+                      "$ref": "#/rules@128"
                     },
                     "arguments": []
                   },
@@ -4926,7 +5247,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
               {
                 "$type": "Action",
                 "type": {
-                  "$ref": "#/interfaces@20"
+                  "$ref": "#/interfaces@21"
                 }
               },
               {
@@ -4940,7 +5261,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
                 "terminal": {
                   "$type": "RuleCall",
                   "rule": {
-                    "$ref": "#/rules@41"
+                    "$ref": "#/rules@55"
                   },
                   "arguments": []
                 }
@@ -4953,7 +5274,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
               {
                 "$type": "Action",
                 "type": {
-                  "$ref": "#/interfaces@21"
+                  "$ref": "#/interfaces@22"
                 }
               },
               {
@@ -4967,7 +5288,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
                 "terminal": {
                   "$type": "RuleCall",
                   "rule": {
-                    "$ref": "#/rules@35"
+                    "$ref": "#/rules@47"
                   },
                   "arguments": []
                 }
@@ -4986,7 +5307,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
                     "terminal": {
                       "$type": "RuleCall",
                       "rule": {
-                        "$ref": "#/rules@35"
+                        "$ref": "#/rules@47"
                       },
                       "arguments": []
                     }
@@ -4999,7 +5320,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
           {
             "$type": "RuleCall",
             "rule": {
-              "$ref": "#/rules@33"
+              "$ref": "#/rules@45"
             },
             "arguments": []
           },
@@ -5009,7 +5330,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
               {
                 "$type": "Action",
                 "type": {
-                  "$ref": "#/interfaces@23"
+                  "$ref": "#/interfaces@24"
                 }
               },
               {
@@ -5023,7 +5344,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
                 "terminal": {
                   "$type": "RuleCall",
                   "rule": {
-                    "$ref": "#/rules@103"
+                    "$ref": "#/rules@128"
                   },
                   "arguments": []
                 }
@@ -5033,7 +5354,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
           {
             "$type": "RuleCall",
             "rule": {
-              "$ref": "#/rules@34"
+              "$ref": "#/rules@46"
             },
             "arguments": []
           },
@@ -5043,7 +5364,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
               {
                 "$type": "Action",
                 "type": {
-                  "$ref": "#/interfaces@25"
+                  "$ref": "#/interfaces@26"
                 }
               },
               {
@@ -5061,13 +5382,14 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
       },
       "entry": false,
       "fragment": false,
-      "parameters": []
+      "parameters": [],
+      "$comment": "/** A line that begins with \`in\` is an InStatement. */"
     },
     {
       "$type": "ParserRule",
       "name": "AtClause",
       "returnType": {
-        "$ref": "#/interfaces@15"
+        "$ref": "#/interfaces@16"
       },
       "definition": {
         "$type": "Group",
@@ -5083,7 +5405,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
             "terminal": {
               "$type": "RuleCall",
               "rule": {
-                "$ref": "#/rules@36"
+                "$ref": "#/rules@48"
               },
               "arguments": []
             }
@@ -5102,7 +5424,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
                 "terminal": {
                   "$type": "RuleCall",
                   "rule": {
-                    "$ref": "#/rules@36"
+                    "$ref": "#/rules@48"
                   },
                   "arguments": []
                 }
@@ -5120,7 +5442,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
       "$type": "ParserRule",
       "name": "OfClause",
       "returnType": {
-        "$ref": "#/interfaces@16"
+        "$ref": "#/interfaces@17"
       },
       "definition": {
         "$type": "Group",
@@ -5136,7 +5458,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
             "terminal": {
               "$type": "RuleCall",
               "rule": {
-                "$ref": "#/rules@87"
+                "$ref": "#/rules@112"
               },
               "arguments": []
             }
@@ -5151,7 +5473,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
       "$type": "ParserRule",
       "name": "RoomClause",
       "returnType": {
-        "$ref": "#/interfaces@18"
+        "$ref": "#/interfaces@19"
       },
       "definition": {
         "$type": "Group",
@@ -5163,7 +5485,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
             "terminal": {
               "$type": "RuleCall",
               "rule": {
-                "$ref": "#/rules@39"
+                "$ref": "#/rules@51"
               },
               "arguments": []
             }
@@ -5175,7 +5497,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
             "terminal": {
               "$type": "RuleCall",
               "rule": {
-                "$ref": "#/rules@87"
+                "$ref": "#/rules@112"
               },
               "arguments": []
             }
@@ -5190,7 +5512,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
       "$type": "ParserRule",
       "name": "ForClause",
       "returnType": {
-        "$ref": "#/interfaces@22"
+        "$ref": "#/interfaces@23"
       },
       "definition": {
         "$type": "Group",
@@ -5206,7 +5528,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
             "terminal": {
               "$type": "RuleCall",
               "rule": {
-                "$ref": "#/rules@87"
+                "$ref": "#/rules@112"
               },
               "arguments": []
             }
@@ -5221,7 +5543,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
       "$type": "ParserRule",
       "name": "OnClause",
       "returnType": {
-        "$ref": "#/interfaces@24"
+        "$ref": "#/interfaces@25"
       },
       "definition": {
         "$type": "Group",
@@ -5237,7 +5559,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
             "terminal": {
               "$type": "RuleCall",
               "rule": {
-                "$ref": "#/rules@87"
+                "$ref": "#/rules@112"
               },
               "arguments": []
             }
@@ -5252,7 +5574,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
       "$type": "ParserRule",
       "name": "OpeningName",
       "returnType": {
-        "$ref": "#/interfaces@27"
+        "$ref": "#/interfaces@28"
       },
       "definition": {
         "$type": "Assignment",
@@ -5261,7 +5583,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
         "terminal": {
           "$type": "RuleCall",
           "rule": {
-            "$ref": "#/rules@103"
+            "$ref": "#/rules@128"
           },
           "arguments": []
         }
@@ -5274,7 +5596,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
       "$type": "ParserRule",
       "name": "Place",
       "returnType": {
-        "$ref": "#/interfaces@28"
+        "$ref": "#/interfaces@29"
       },
       "definition": {
         "$type": "Alternatives",
@@ -5289,7 +5611,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
                 "terminal": {
                   "$type": "RuleCall",
                   "rule": {
-                    "$ref": "#/rules@82"
+                    "$ref": "#/rules@107"
                   },
                   "arguments": []
                 }
@@ -5307,7 +5629,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
                         "terminal": {
                           "$type": "RuleCall",
                           "rule": {
-                            "$ref": "#/rules@39"
+                            "$ref": "#/rules@51"
                           },
                           "arguments": []
                         }
@@ -5319,7 +5641,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
                         "terminal": {
                           "$type": "RuleCall",
                           "rule": {
-                            "$ref": "#/rules@87"
+                            "$ref": "#/rules@112"
                           },
                           "arguments": []
                         },
@@ -5337,7 +5659,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
                         "terminal": {
                           "$type": "RuleCall",
                           "rule": {
-                            "$ref": "#/rules@38"
+                            "$ref": "#/rules@50"
                           },
                           "arguments": []
                         }
@@ -5349,7 +5671,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
                         "terminal": {
                           "$type": "RuleCall",
                           "rule": {
-                            "$ref": "#/rules@87"
+                            "$ref": "#/rules@112"
                           },
                           "arguments": []
                         }
@@ -5371,7 +5693,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
                 "terminal": {
                   "$type": "RuleCall",
                   "rule": {
-                    "$ref": "#/rules@39"
+                    "$ref": "#/rules@51"
                   },
                   "arguments": []
                 }
@@ -5383,7 +5705,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
                 "terminal": {
                   "$type": "RuleCall",
                   "rule": {
-                    "$ref": "#/rules@87"
+                    "$ref": "#/rules@112"
                   },
                   "arguments": []
                 }
@@ -5404,7 +5726,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
                 "terminal": {
                   "$type": "RuleCall",
                   "rule": {
-                    "$ref": "#/rules@103"
+                    "$ref": "#/rules@128"
                   },
                   "arguments": []
                 }
@@ -5425,7 +5747,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
                 "terminal": {
                   "$type": "RuleCall",
                   "rule": {
-                    "$ref": "#/rules@91"
+                    "$ref": "#/rules@116"
                   },
                   "arguments": []
                 }
@@ -5439,7 +5761,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
             "terminal": {
               "$type": "RuleCall",
               "rule": {
-                "$ref": "#/rules@37"
+                "$ref": "#/rules@49"
               },
               "arguments": []
             }
@@ -5454,7 +5776,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
       "$type": "ParserRule",
       "name": "Series",
       "returnType": {
-        "$ref": "#/interfaces@29"
+        "$ref": "#/interfaces@30"
       },
       "definition": {
         "$type": "Group",
@@ -5470,7 +5792,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
             "terminal": {
               "$type": "RuleCall",
               "rule": {
-                "$ref": "#/rules@82"
+                "$ref": "#/rules@107"
               },
               "arguments": []
             }
@@ -5486,7 +5808,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
             "terminal": {
               "$type": "RuleCall",
               "rule": {
-                "$ref": "#/rules@36"
+                "$ref": "#/rules@48"
               },
               "arguments": []
             }
@@ -5502,7 +5824,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
             "terminal": {
               "$type": "RuleCall",
               "rule": {
-                "$ref": "#/rules@36"
+                "$ref": "#/rules@48"
               },
               "arguments": []
             }
@@ -5602,7 +5924,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
       "$type": "ParserRule",
       "name": "EdgeStatement",
       "returnType": {
-        "$ref": "#/interfaces@30"
+        "$ref": "#/interfaces@31"
       },
       "definition": {
         "$type": "Group",
@@ -5618,7 +5940,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
             "terminal": {
               "$type": "RuleCall",
               "rule": {
-                "$ref": "#/rules@103"
+                "$ref": "#/rules@128"
               },
               "arguments": []
             }
@@ -5637,7 +5959,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
                 "terminal": {
                   "$type": "RuleCall",
                   "rule": {
-                    "$ref": "#/rules@103"
+                    "$ref": "#/rules@128"
                   },
                   "arguments": []
                 }
@@ -5655,7 +5977,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
                 "terminal": {
                   "$type": "RuleCall",
                   "rule": {
-                    "$ref": "#/rules@30"
+                    "$ref": "#/rules@42"
                   },
                   "arguments": []
                 }
@@ -5667,7 +5989,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
                 "terminal": {
                   "$type": "RuleCall",
                   "rule": {
-                    "$ref": "#/rules@41"
+                    "$ref": "#/rules@53"
                   },
                   "arguments": []
                 }
@@ -5682,7 +6004,65 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
     },
     {
       "$type": "ParserRule",
-      "name": "Treatment",
+      "name": "EdgeTreatment",
+      "returnType": {
+        "$ref": "#/types@4"
+      },
+      "definition": {
+        "$type": "Alternatives",
+        "elements": [
+          {
+            "$type": "RuleCall",
+            "rule": {
+              "$ref": "#/rules@55"
+            },
+            "arguments": []
+          },
+          {
+            "$type": "RuleCall",
+            "rule": {
+              "$ref": "#/rules@79"
+            },
+            "arguments": []
+          }
+        ]
+      },
+      "entry": false,
+      "fragment": false,
+      "parameters": []
+    },
+    {
+      "$type": "ParserRule",
+      "name": "JoinTreatment",
+      "returnType": {
+        "$ref": "#/types@4"
+      },
+      "definition": {
+        "$type": "Alternatives",
+        "elements": [
+          {
+            "$type": "RuleCall",
+            "rule": {
+              "$ref": "#/rules@55"
+            },
+            "arguments": []
+          },
+          {
+            "$type": "RuleCall",
+            "rule": {
+              "$ref": "#/rules@80"
+            },
+            "arguments": []
+          }
+        ]
+      },
+      "entry": false,
+      "fragment": false,
+      "parameters": []
+    },
+    {
+      "$type": "ParserRule",
+      "name": "RecipeUse",
       "returnType": {
         "$ref": "#/types@4"
       },
@@ -5695,7 +6075,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
               {
                 "$type": "Action",
                 "type": {
-                  "$ref": "#/interfaces@31"
+                  "$ref": "#/interfaces@32"
                 }
               },
               {
@@ -5710,7 +6090,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
                   "terminal": {
                     "$type": "RuleCall",
                     "rule": {
-                      "$ref": "#/rules@104"
+                      "$ref": "#/rules@129"
                     },
                     "arguments": []
                   },
@@ -5726,7 +6106,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
               {
                 "$type": "Action",
                 "type": {
-                  "$ref": "#/interfaces@32"
+                  "$ref": "#/interfaces@33"
                 }
               },
               {
@@ -5736,19 +6116,12 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
                 "terminal": {
                   "$type": "RuleCall",
                   "rule": {
-                    "$ref": "#/rules@55"
+                    "$ref": "#/rules@73"
                   },
                   "arguments": []
                 }
               }
             ]
-          },
-          {
-            "$type": "RuleCall",
-            "rule": {
-              "$ref": "#/rules@58"
-            },
-            "arguments": []
           }
         ]
       },
@@ -5760,8 +6133,41 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
       "$type": "ParserRule",
       "name": "EveryStatement",
       "returnType": {
-        "$ref": "#/interfaces@33"
+        "$ref": "#/interfaces@34"
       },
+      "definition": {
+        "$type": "Group",
+        "elements": [
+          {
+            "$type": "RuleCall",
+            "rule": {
+              "$ref": "#/rules@57"
+            },
+            "arguments": []
+          },
+          {
+            "$type": "Assignment",
+            "feature": "body",
+            "operator": "=",
+            "terminal": {
+              "$type": "RuleCall",
+              "rule": {
+                "$ref": "#/rules@20"
+              },
+              "arguments": []
+            },
+            "cardinality": "?"
+          }
+        ]
+      },
+      "entry": false,
+      "fragment": false,
+      "parameters": []
+    },
+    {
+      "$type": "ParserRule",
+      "fragment": true,
+      "name": "EveryHead",
       "definition": {
         "$type": "Group",
         "elements": [
@@ -5772,7 +6178,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
             "terminal": {
               "$type": "RuleCall",
               "rule": {
-                "$ref": "#/rules@54"
+                "$ref": "#/rules@72"
               },
               "arguments": []
             }
@@ -5791,7 +6197,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
                 "terminal": {
                   "$type": "RuleCall",
                   "rule": {
-                    "$ref": "#/rules@53"
+                    "$ref": "#/rules@71"
                   },
                   "arguments": []
                 }
@@ -5806,11 +6212,32 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
             "terminal": {
               "$type": "RuleCall",
               "rule": {
-                "$ref": "#/rules@18"
+                "$ref": "#/rules@26"
               },
               "arguments": []
             },
             "cardinality": "*"
+          }
+        ]
+      },
+      "entry": false,
+      "parameters": []
+    },
+    {
+      "$type": "ParserRule",
+      "name": "InStatement",
+      "returnType": {
+        "$ref": "#/interfaces@35"
+      },
+      "definition": {
+        "$type": "Group",
+        "elements": [
+          {
+            "$type": "RuleCall",
+            "rule": {
+              "$ref": "#/rules@59"
+            },
+            "arguments": []
           },
           {
             "$type": "Assignment",
@@ -5819,7 +6246,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
             "terminal": {
               "$type": "RuleCall",
               "rule": {
-                "$ref": "#/rules@13"
+                "$ref": "#/rules@20"
               },
               "arguments": []
             },
@@ -5833,10 +6260,8 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
     },
     {
       "$type": "ParserRule",
-      "name": "InStatement",
-      "returnType": {
-        "$ref": "#/interfaces@34"
-      },
+      "fragment": true,
+      "name": "InHead",
       "definition": {
         "$type": "Group",
         "elements": [
@@ -5851,7 +6276,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
             "terminal": {
               "$type": "RuleCall",
               "rule": {
-                "$ref": "#/rules@53"
+                "$ref": "#/rules@71"
               },
               "arguments": []
             }
@@ -5870,37 +6295,24 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
                 "terminal": {
                   "$type": "RuleCall",
                   "rule": {
-                    "$ref": "#/rules@53"
+                    "$ref": "#/rules@71"
                   },
                   "arguments": []
                 }
               }
             ],
             "cardinality": "*"
-          },
-          {
-            "$type": "Assignment",
-            "feature": "body",
-            "operator": "=",
-            "terminal": {
-              "$type": "RuleCall",
-              "rule": {
-                "$ref": "#/rules@13"
-              },
-              "arguments": []
-            }
           }
         ]
       },
       "entry": false,
-      "fragment": false,
       "parameters": []
     },
     {
       "$type": "ParserRule",
       "name": "Join",
       "returnType": {
-        "$ref": "#/interfaces@35"
+        "$ref": "#/interfaces@36"
       },
       "definition": {
         "$type": "Group",
@@ -5916,7 +6328,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
             "terminal": {
               "$type": "RuleCall",
               "rule": {
-                "$ref": "#/rules@53"
+                "$ref": "#/rules@71"
               },
               "arguments": []
             }
@@ -5935,7 +6347,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
                 "terminal": {
                   "$type": "RuleCall",
                   "rule": {
-                    "$ref": "#/rules@53"
+                    "$ref": "#/rules@71"
                   },
                   "arguments": []
                 }
@@ -5954,7 +6366,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
             "terminal": {
               "$type": "RuleCall",
               "rule": {
-                "$ref": "#/rules@53"
+                "$ref": "#/rules@71"
               },
               "arguments": []
             }
@@ -5973,7 +6385,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
                 "terminal": {
                   "$type": "RuleCall",
                   "rule": {
-                    "$ref": "#/rules@53"
+                    "$ref": "#/rules@71"
                   },
                   "arguments": []
                 }
@@ -5995,7 +6407,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
                 "terminal": {
                   "$type": "RuleCall",
                   "rule": {
-                    "$ref": "#/rules@41"
+                    "$ref": "#/rules@54"
                   },
                   "arguments": []
                 }
@@ -6017,7 +6429,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
                 "terminal": {
                   "$type": "RuleCall",
                   "rule": {
-                    "$ref": "#/rules@103"
+                    "$ref": "#/rules@128"
                   },
                   "arguments": []
                 }
@@ -6035,7 +6447,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
       "$type": "ParserRule",
       "name": "Hold",
       "returnType": {
-        "$ref": "#/interfaces@36"
+        "$ref": "#/interfaces@37"
       },
       "definition": {
         "$type": "Group",
@@ -6051,7 +6463,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
             "terminal": {
               "$type": "RuleCall",
               "rule": {
-                "$ref": "#/rules@91"
+                "$ref": "#/rules@116"
               },
               "arguments": []
             },
@@ -6069,7 +6481,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
               "terminal": {
                 "$type": "RuleCall",
                 "rule": {
-                  "$ref": "#/rules@103"
+                  "$ref": "#/rules@128"
                 },
                 "arguments": []
               },
@@ -6088,7 +6500,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
             "terminal": {
               "$type": "RuleCall",
               "rule": {
-                "$ref": "#/rules@53"
+                "$ref": "#/rules@71"
               },
               "arguments": []
             }
@@ -6107,7 +6519,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
                 "terminal": {
                   "$type": "RuleCall",
                   "rule": {
-                    "$ref": "#/rules@53"
+                    "$ref": "#/rules@71"
                   },
                   "arguments": []
                 }
@@ -6125,7 +6537,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
       "$type": "ParserRule",
       "name": "Load",
       "returnType": {
-        "$ref": "#/interfaces@37"
+        "$ref": "#/interfaces@38"
       },
       "definition": {
         "$type": "Group",
@@ -6141,7 +6553,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
             "terminal": {
               "$type": "RuleCall",
               "rule": {
-                "$ref": "#/rules@82"
+                "$ref": "#/rules@107"
               },
               "arguments": []
             }
@@ -6157,7 +6569,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
             "terminal": {
               "$type": "RuleCall",
               "rule": {
-                "$ref": "#/rules@53"
+                "$ref": "#/rules@71"
               },
               "arguments": []
             }
@@ -6176,7 +6588,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
                 "terminal": {
                   "$type": "RuleCall",
                   "rule": {
-                    "$ref": "#/rules@53"
+                    "$ref": "#/rules@71"
                   },
                   "arguments": []
                 }
@@ -6194,7 +6606,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
       "$type": "ParserRule",
       "name": "Require",
       "returnType": {
-        "$ref": "#/interfaces@38"
+        "$ref": "#/interfaces@39"
       },
       "definition": {
         "$type": "Group",
@@ -6210,7 +6622,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
             "terminal": {
               "$type": "RuleCall",
               "rule": {
-                "$ref": "#/rules@76"
+                "$ref": "#/rules@101"
               },
               "arguments": []
             }
@@ -6229,7 +6641,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
                 "terminal": {
                   "$type": "RuleCall",
                   "rule": {
-                    "$ref": "#/rules@93"
+                    "$ref": "#/rules@118"
                   },
                   "arguments": []
                 }
@@ -6247,7 +6659,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
       "$type": "ParserRule",
       "name": "Allow",
       "returnType": {
-        "$ref": "#/interfaces@39"
+        "$ref": "#/interfaces@40"
       },
       "definition": {
         "$type": "Group",
@@ -6263,7 +6675,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
             "terminal": {
               "$type": "RuleCall",
               "rule": {
-                "$ref": "#/rules@113"
+                "$ref": "#/rules@138"
               },
               "arguments": []
             }
@@ -6282,7 +6694,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
                 "terminal": {
                   "$type": "RuleCall",
                   "rule": {
-                    "$ref": "#/rules@53"
+                    "$ref": "#/rules@71"
                   },
                   "arguments": []
                 }
@@ -6301,7 +6713,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
                     "terminal": {
                       "$type": "RuleCall",
                       "rule": {
-                        "$ref": "#/rules@53"
+                        "$ref": "#/rules@71"
                       },
                       "arguments": []
                     }
@@ -6326,7 +6738,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
                 "terminal": {
                   "$type": "RuleCall",
                   "rule": {
-                    "$ref": "#/rules@93"
+                    "$ref": "#/rules@118"
                   },
                   "arguments": []
                 }
@@ -6344,7 +6756,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
       "$type": "ParserRule",
       "name": "Build",
       "returnType": {
-        "$ref": "#/interfaces@40"
+        "$ref": "#/interfaces@41"
       },
       "definition": {
         "$type": "Group",
@@ -6360,7 +6772,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
             "terminal": {
               "$type": "RuleCall",
               "rule": {
-                "$ref": "#/rules@91"
+                "$ref": "#/rules@116"
               },
               "arguments": []
             },
@@ -6378,7 +6790,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
               "terminal": {
                 "$type": "RuleCall",
                 "rule": {
-                  "$ref": "#/rules@103"
+                  "$ref": "#/rules@128"
                 },
                 "arguments": []
               },
@@ -6403,7 +6815,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
                     "terminal": {
                       "$type": "RuleCall",
                       "rule": {
-                        "$ref": "#/rules@88"
+                        "$ref": "#/rules@113"
                       },
                       "arguments": []
                     }
@@ -6422,7 +6834,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
                         "terminal": {
                           "$type": "RuleCall",
                           "rule": {
-                            "$ref": "#/rules@88"
+                            "$ref": "#/rules@113"
                           },
                           "arguments": []
                         }
@@ -6464,7 +6876,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
                 "terminal": {
                   "$type": "RuleCall",
                   "rule": {
-                    "$ref": "#/rules@103"
+                    "$ref": "#/rules@128"
                   },
                   "arguments": []
                 }
@@ -6486,7 +6898,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
                 "terminal": {
                   "$type": "RuleCall",
                   "rule": {
-                    "$ref": "#/rules@87"
+                    "$ref": "#/rules@112"
                   },
                   "arguments": []
                 }
@@ -6504,7 +6916,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
       "$type": "ParserRule",
       "name": "Leave",
       "returnType": {
-        "$ref": "#/interfaces@41"
+        "$ref": "#/interfaces@42"
       },
       "definition": {
         "$type": "Group",
@@ -6520,7 +6932,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
             "terminal": {
               "$type": "RuleCall",
               "rule": {
-                "$ref": "#/rules@103"
+                "$ref": "#/rules@128"
               },
               "arguments": []
             }
@@ -6539,7 +6951,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
                 "terminal": {
                   "$type": "RuleCall",
                   "rule": {
-                    "$ref": "#/rules@103"
+                    "$ref": "#/rules@128"
                   },
                   "arguments": []
                 }
@@ -6554,7 +6966,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
             "terminal": {
               "$type": "RuleCall",
               "rule": {
-                "$ref": "#/rules@82"
+                "$ref": "#/rules@107"
               },
               "arguments": []
             },
@@ -6571,7 +6983,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
             "terminal": {
               "$type": "RuleCall",
               "rule": {
-                "$ref": "#/rules@87"
+                "$ref": "#/rules@112"
               },
               "arguments": []
             }
@@ -6586,26 +6998,17 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
       "$type": "ParserRule",
       "name": "If",
       "returnType": {
-        "$ref": "#/interfaces@42"
+        "$ref": "#/interfaces@43"
       },
       "definition": {
         "$type": "Group",
         "elements": [
           {
-            "$type": "Keyword",
-            "value": "if"
-          },
-          {
-            "$type": "Assignment",
-            "feature": "condition",
-            "operator": "=",
-            "terminal": {
-              "$type": "RuleCall",
-              "rule": {
-                "$ref": "#/rules@76"
-              },
-              "arguments": []
-            }
+            "$type": "RuleCall",
+            "rule": {
+              "$ref": "#/rules@68"
+            },
+            "arguments": []
           },
           {
             "$type": "Assignment",
@@ -6614,7 +7017,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
             "terminal": {
               "$type": "RuleCall",
               "rule": {
-                "$ref": "#/rules@13"
+                "$ref": "#/rules@20"
               },
               "arguments": []
             }
@@ -6636,7 +7039,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
                     "terminal": {
                       "$type": "RuleCall",
                       "rule": {
-                        "$ref": "#/rules@13"
+                        "$ref": "#/rules@20"
                       },
                       "arguments": []
                     }
@@ -6648,7 +7051,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
                     "terminal": {
                       "$type": "RuleCall",
                       "rule": {
-                        "$ref": "#/rules@51"
+                        "$ref": "#/rules@67"
                       },
                       "arguments": []
                     }
@@ -6666,10 +7069,70 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
     },
     {
       "$type": "ParserRule",
+      "fragment": true,
+      "name": "IfHead",
+      "definition": {
+        "$type": "Group",
+        "elements": [
+          {
+            "$type": "Keyword",
+            "value": "if"
+          },
+          {
+            "$type": "Assignment",
+            "feature": "condition",
+            "operator": "=",
+            "terminal": {
+              "$type": "RuleCall",
+              "rule": {
+                "$ref": "#/rules@101"
+              },
+              "arguments": []
+            }
+          }
+        ]
+      },
+      "entry": false,
+      "parameters": []
+    },
+    {
+      "$type": "ParserRule",
       "name": "Repeat",
       "returnType": {
-        "$ref": "#/interfaces@43"
+        "$ref": "#/interfaces@44"
       },
+      "definition": {
+        "$type": "Group",
+        "elements": [
+          {
+            "$type": "RuleCall",
+            "rule": {
+              "$ref": "#/rules@70"
+            },
+            "arguments": []
+          },
+          {
+            "$type": "Assignment",
+            "feature": "body",
+            "operator": "=",
+            "terminal": {
+              "$type": "RuleCall",
+              "rule": {
+                "$ref": "#/rules@20"
+              },
+              "arguments": []
+            }
+          }
+        ]
+      },
+      "entry": false,
+      "fragment": false,
+      "parameters": []
+    },
+    {
+      "$type": "ParserRule",
+      "fragment": true,
+      "name": "RepeatHead",
       "definition": {
         "$type": "Group",
         "elements": [
@@ -6684,7 +7147,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
             "terminal": {
               "$type": "RuleCall",
               "rule": {
-                "$ref": "#/rules@28"
+                "$ref": "#/rules@39"
               },
               "arguments": []
             }
@@ -6700,19 +7163,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
             "terminal": {
               "$type": "RuleCall",
               "rule": {
-                "$ref": "#/rules@76"
-              },
-              "arguments": []
-            }
-          },
-          {
-            "$type": "Assignment",
-            "feature": "body",
-            "operator": "=",
-            "terminal": {
-              "$type": "RuleCall",
-              "rule": {
-                "$ref": "#/rules@13"
+                "$ref": "#/rules@101"
               },
               "arguments": []
             }
@@ -6720,7 +7171,6 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
         ]
       },
       "entry": false,
-      "fragment": false,
       "parameters": []
     },
     {
@@ -6735,14 +7185,14 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
           {
             "$type": "RuleCall",
             "rule": {
-              "$ref": "#/rules@54"
+              "$ref": "#/rules@72"
             },
             "arguments": []
           },
           {
             "$type": "RuleCall",
             "rule": {
-              "$ref": "#/rules@87"
+              "$ref": "#/rules@112"
             },
             "arguments": []
           }
@@ -6756,7 +7206,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
       "$type": "ParserRule",
       "name": "Every",
       "returnType": {
-        "$ref": "#/interfaces@66"
+        "$ref": "#/interfaces@67"
       },
       "definition": {
         "$type": "Group",
@@ -6772,7 +7222,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
             "terminal": {
               "$type": "RuleCall",
               "rule": {
-                "$ref": "#/rules@87"
+                "$ref": "#/rules@112"
               },
               "arguments": []
             }
@@ -6791,7 +7241,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
                 "terminal": {
                   "$type": "RuleCall",
                   "rule": {
-                    "$ref": "#/rules@87"
+                    "$ref": "#/rules@112"
                   },
                   "arguments": []
                 }
@@ -6813,7 +7263,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
                 "terminal": {
                   "$type": "RuleCall",
                   "rule": {
-                    "$ref": "#/rules@87"
+                    "$ref": "#/rules@112"
                   },
                   "arguments": []
                 }
@@ -6832,7 +7282,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
                     "terminal": {
                       "$type": "RuleCall",
                       "rule": {
-                        "$ref": "#/rules@87"
+                        "$ref": "#/rules@112"
                       },
                       "arguments": []
                     }
@@ -6853,7 +7303,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
       "$type": "ParserRule",
       "name": "WorkBlock",
       "returnType": {
-        "$ref": "#/interfaces@12"
+        "$ref": "#/interfaces@13"
       },
       "definition": {
         "$type": "Group",
@@ -6861,7 +7311,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
           {
             "$type": "Action",
             "type": {
-              "$ref": "#/interfaces@12"
+              "$ref": "#/interfaces@13"
             }
           },
           {
@@ -6871,7 +7321,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
           {
             "$type": "RuleCall",
             "rule": {
-              "$ref": "#/rules@56"
+              "$ref": "#/rules@74"
             },
             "arguments": [],
             "cardinality": "*"
@@ -6903,7 +7353,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
                 "terminal": {
                   "$type": "RuleCall",
                   "rule": {
-                    "$ref": "#/rules@57"
+                    "$ref": "#/rules@77"
                   },
                   "arguments": []
                 }
@@ -6915,7 +7365,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
                 "terminal": {
                   "$type": "RuleCall",
                   "rule": {
-                    "$ref": "#/rules@58"
+                    "$ref": "#/rules@78"
                   },
                   "arguments": []
                 },
@@ -6927,7 +7377,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
           {
             "$type": "RuleCall",
             "rule": {
-              "$ref": "#/rules@132"
+              "$ref": "#/rules@75"
             },
             "arguments": []
           }
@@ -6938,9 +7388,80 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
     },
     {
       "$type": "ParserRule",
+      "fragment": true,
+      "name": "WorkLineEnd",
+      "definition": {
+        "$type": "Group",
+        "elements": [
+          {
+            "$type": "Assignment",
+            "feature": "steps",
+            "operator": "+=",
+            "terminal": {
+              "$type": "RuleCall",
+              "rule": {
+                "$ref": "#/rules@76"
+              },
+              "arguments": []
+            },
+            "cardinality": "?"
+          },
+          {
+            "$type": "RuleCall",
+            "rule": {
+              "$ref": "#/rules@158"
+            },
+            "arguments": []
+          }
+        ]
+      },
+      "entry": false,
+      "parameters": []
+    },
+    {
+      "$type": "ParserRule",
+      "name": "StrayStep",
+      "returnType": {
+        "$ref": "#/interfaces@14"
+      },
+      "definition": {
+        "$type": "Group",
+        "elements": [
+          {
+            "$type": "Assignment",
+            "feature": "kind",
+            "operator": "=",
+            "terminal": {
+              "$type": "RuleCall",
+              "rule": {
+                "$ref": "#/rules@157"
+              },
+              "arguments": []
+            }
+          },
+          {
+            "$type": "Assignment",
+            "feature": "body",
+            "operator": "=",
+            "terminal": {
+              "$type": "RuleCall",
+              "rule": {
+                "$ref": "#/rules@20"
+              },
+              "arguments": []
+            }
+          }
+        ]
+      },
+      "entry": false,
+      "fragment": false,
+      "parameters": []
+    },
+    {
+      "$type": "ParserRule",
       "name": "FirstStep",
       "returnType": {
-        "$ref": "#/interfaces@13"
+        "$ref": "#/interfaces@14"
       },
       "definition": {
         "$type": "Alternatives",
@@ -6958,14 +7479,14 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
                     {
                       "$type": "RuleCall",
                       "rule": {
-                        "$ref": "#/rules@101"
+                        "$ref": "#/rules@126"
                       },
                       "arguments": []
                     },
                     {
                       "$type": "RuleCall",
                       "rule": {
-                        "$ref": "#/rules@131"
+                        "$ref": "#/rules@156"
                       },
                       "arguments": []
                     }
@@ -6975,7 +7496,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
               {
                 "$type": "RuleCall",
                 "rule": {
-                  "$ref": "#/rules@59"
+                  "$ref": "#/rules@81"
                 },
                 "arguments": []
               }
@@ -7000,7 +7521,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
                 "terminal": {
                   "$type": "RuleCall",
                   "rule": {
-                    "$ref": "#/rules@75"
+                    "$ref": "#/rules@100"
                   },
                   "arguments": []
                 }
@@ -7015,7 +7536,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
                     "terminal": {
                       "$type": "RuleCall",
                       "rule": {
-                        "$ref": "#/rules@66"
+                        "$ref": "#/rules@91"
                       },
                       "arguments": []
                     }
@@ -7027,7 +7548,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
                     "terminal": {
                       "$type": "RuleCall",
                       "rule": {
-                        "$ref": "#/rules@75"
+                        "$ref": "#/rules@100"
                       },
                       "arguments": []
                     }
@@ -7038,7 +7559,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
               {
                 "$type": "RuleCall",
                 "rule": {
-                  "$ref": "#/rules@60"
+                  "$ref": "#/rules@82"
                 },
                 "arguments": []
               }
@@ -7055,7 +7576,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
       "$type": "ParserRule",
       "name": "Step",
       "returnType": {
-        "$ref": "#/interfaces@13"
+        "$ref": "#/interfaces@14"
       },
       "definition": {
         "$type": "Group",
@@ -7067,7 +7588,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
             "terminal": {
               "$type": "RuleCall",
               "rule": {
-                "$ref": "#/rules@101"
+                "$ref": "#/rules@126"
               },
               "arguments": []
             }
@@ -7075,7 +7596,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
           {
             "$type": "RuleCall",
             "rule": {
-              "$ref": "#/rules@59"
+              "$ref": "#/rules@81"
             },
             "arguments": []
           }
@@ -7084,6 +7605,152 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
       "entry": false,
       "fragment": false,
       "parameters": []
+    },
+    {
+      "$type": "ParserRule",
+      "name": "EdgeStep",
+      "returnType": {
+        "$ref": "#/interfaces@14"
+      },
+      "definition": {
+        "$type": "Group",
+        "elements": [
+          {
+            "$type": "Assignment",
+            "feature": "kind",
+            "operator": "=",
+            "terminal": {
+              "$type": "RuleCall",
+              "rule": {
+                "$ref": "#/rules@126"
+              },
+              "arguments": []
+            }
+          },
+          {
+            "$type": "RuleCall",
+            "rule": {
+              "$ref": "#/rules@83"
+            },
+            "arguments": []
+          },
+          {
+            "$type": "Assignment",
+            "feature": "clauses",
+            "operator": "+=",
+            "terminal": {
+              "$type": "RuleCall",
+              "rule": {
+                "$ref": "#/rules@84"
+              },
+              "arguments": []
+            },
+            "cardinality": "*"
+          },
+          {
+            "$type": "Assignment",
+            "feature": "body",
+            "operator": "=",
+            "terminal": {
+              "$type": "RuleCall",
+              "rule": {
+                "$ref": "#/rules@20"
+              },
+              "arguments": []
+            },
+            "cardinality": "?"
+          }
+        ]
+      },
+      "entry": false,
+      "fragment": false,
+      "parameters": [],
+      "$comment": "/** Beside other phrases a step needs its value, and has no options: else the next property would be taken for one. */"
+    },
+    {
+      "$type": "ParserRule",
+      "name": "JoinStep",
+      "returnType": {
+        "$ref": "#/interfaces@14"
+      },
+      "definition": {
+        "$type": "Group",
+        "elements": [
+          {
+            "$type": "Assignment",
+            "feature": "kind",
+            "operator": "=",
+            "terminal": {
+              "$type": "RuleCall",
+              "rule": {
+                "$ref": "#/rules@126"
+              },
+              "arguments": []
+            }
+          },
+          {
+            "$type": "Group",
+            "elements": [
+              {
+                "$type": "RuleCall",
+                "rule": {
+                  "$ref": "#/rules@83"
+                },
+                "arguments": []
+              },
+              {
+                "$type": "Assignment",
+                "feature": "options",
+                "operator": "+=",
+                "terminal": {
+                  "$type": "RuleCall",
+                  "rule": {
+                    "$ref": "#/rules@86"
+                  },
+                  "arguments": []
+                },
+                "cardinality": "*"
+              }
+            ],
+            "cardinality": "?"
+          },
+          {
+            "$type": "Group",
+            "elements": [
+              {
+                "$type": "Assignment",
+                "feature": "clauses",
+                "operator": "+=",
+                "terminal": {
+                  "$type": "RuleCall",
+                  "rule": {
+                    "$ref": "#/rules@85"
+                  },
+                  "arguments": []
+                }
+              },
+              {
+                "$type": "Assignment",
+                "feature": "options",
+                "operator": "+=",
+                "terminal": {
+                  "$type": "RuleCall",
+                  "rule": {
+                    "$ref": "#/rules@86"
+                  },
+                  "arguments": []
+                },
+                "cardinality": "*"
+              }
+            ],
+            "cardinality": "*"
+          }
+        ]
+      },
+      "entry": false,
+      "fragment": false,
+      "parameters": [],
+      "$comment": "/** In a join \`on\` says where it is made. */"
     },
     {
       "$type": "ParserRule",
@@ -7096,50 +7763,11 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
             "$type": "Group",
             "elements": [
               {
-                "$type": "Alternatives",
-                "elements": [
-                  {
-                    "$type": "Group",
-                    "elements": [
-                      {
-                        "$type": "Assignment",
-                        "feature": "value",
-                        "operator": "=",
-                        "terminal": {
-                          "$type": "RuleCall",
-                          "rule": {
-                            "$ref": "#/rules@75"
-                          },
-                          "arguments": []
-                        }
-                      },
-                      {
-                        "$type": "Assignment",
-                        "feature": "extra",
-                        "operator": "=",
-                        "terminal": {
-                          "$type": "RuleCall",
-                          "rule": {
-                            "$ref": "#/rules@66"
-                          },
-                          "arguments": []
-                        }
-                      }
-                    ]
-                  },
-                  {
-                    "$type": "Assignment",
-                    "feature": "value",
-                    "operator": "=",
-                    "terminal": {
-                      "$type": "RuleCall",
-                      "rule": {
-                        "$ref": "#/rules@68"
-                      },
-                      "arguments": []
-                    }
-                  }
-                ]
+                "$type": "RuleCall",
+                "rule": {
+                  "$ref": "#/rules@83"
+                },
+                "arguments": []
               },
               {
                 "$type": "Assignment",
@@ -7148,7 +7776,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
                 "terminal": {
                   "$type": "RuleCall",
                   "rule": {
-                    "$ref": "#/rules@62"
+                    "$ref": "#/rules@86"
                   },
                   "arguments": []
                 },
@@ -7160,7 +7788,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
           {
             "$type": "RuleCall",
             "rule": {
-              "$ref": "#/rules@60"
+              "$ref": "#/rules@82"
             },
             "arguments": []
           }
@@ -7187,7 +7815,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
                 "terminal": {
                   "$type": "RuleCall",
                   "rule": {
-                    "$ref": "#/rules@61"
+                    "$ref": "#/rules@84"
                   },
                   "arguments": []
                 }
@@ -7199,7 +7827,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
                 "terminal": {
                   "$type": "RuleCall",
                   "rule": {
-                    "$ref": "#/rules@62"
+                    "$ref": "#/rules@86"
                   },
                   "arguments": []
                 },
@@ -7215,11 +7843,64 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
             "terminal": {
               "$type": "RuleCall",
               "rule": {
-                "$ref": "#/rules@13"
+                "$ref": "#/rules@20"
               },
               "arguments": []
             },
             "cardinality": "?"
+          }
+        ]
+      },
+      "entry": false,
+      "parameters": []
+    },
+    {
+      "$type": "ParserRule",
+      "fragment": true,
+      "name": "StepValue",
+      "definition": {
+        "$type": "Alternatives",
+        "elements": [
+          {
+            "$type": "Group",
+            "elements": [
+              {
+                "$type": "Assignment",
+                "feature": "value",
+                "operator": "=",
+                "terminal": {
+                  "$type": "RuleCall",
+                  "rule": {
+                    "$ref": "#/rules@100"
+                  },
+                  "arguments": []
+                }
+              },
+              {
+                "$type": "Assignment",
+                "feature": "extra",
+                "operator": "=",
+                "terminal": {
+                  "$type": "RuleCall",
+                  "rule": {
+                    "$ref": "#/rules@91"
+                  },
+                  "arguments": []
+                }
+              }
+            ]
+          },
+          {
+            "$type": "Assignment",
+            "feature": "value",
+            "operator": "=",
+            "terminal": {
+              "$type": "RuleCall",
+              "rule": {
+                "$ref": "#/rules@93"
+              },
+              "arguments": []
+            }
           }
         ]
       },
@@ -7238,35 +7919,57 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
           {
             "$type": "RuleCall",
             "rule": {
-              "$ref": "#/rules@30"
+              "$ref": "#/rules@85"
             },
             "arguments": []
           },
           {
             "$type": "RuleCall",
             "rule": {
-              "$ref": "#/rules@31"
+              "$ref": "#/rules@46"
+            },
+            "arguments": []
+          }
+        ]
+      },
+      "entry": false,
+      "fragment": false,
+      "parameters": []
+    },
+    {
+      "$type": "ParserRule",
+      "name": "JoinClause",
+      "returnType": {
+        "$ref": "#/types@3"
+      },
+      "definition": {
+        "$type": "Alternatives",
+        "elements": [
+          {
+            "$type": "RuleCall",
+            "rule": {
+              "$ref": "#/rules@42"
             },
             "arguments": []
           },
           {
             "$type": "RuleCall",
             "rule": {
-              "$ref": "#/rules@32"
+              "$ref": "#/rules@43"
             },
             "arguments": []
           },
           {
             "$type": "RuleCall",
             "rule": {
-              "$ref": "#/rules@33"
+              "$ref": "#/rules@44"
             },
             "arguments": []
           },
           {
             "$type": "RuleCall",
             "rule": {
-              "$ref": "#/rules@34"
+              "$ref": "#/rules@45"
             },
             "arguments": []
           }
@@ -7280,7 +7983,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
       "$type": "ParserRule",
       "name": "Option",
       "returnType": {
-        "$ref": "#/interfaces@14"
+        "$ref": "#/interfaces@15"
       },
       "definition": {
         "$type": "Group",
@@ -7292,7 +7995,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
             "terminal": {
               "$type": "RuleCall",
               "rule": {
-                "$ref": "#/rules@131"
+                "$ref": "#/rules@156"
               },
               "arguments": []
             }
@@ -7304,7 +8007,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
             "terminal": {
               "$type": "RuleCall",
               "rule": {
-                "$ref": "#/rules@63"
+                "$ref": "#/rules@87"
               },
               "arguments": []
             }
@@ -7322,12 +8025,12 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
         "$ref": "#/types@5"
       },
       "definition": {
-        "$type": "Group",
+        "$type": "Alternatives",
         "elements": [
           {
             "$type": "RuleCall",
             "rule": {
-              "$ref": "#/rules@64"
+              "$ref": "#/rules@88"
             },
             "arguments": []
           },
@@ -7337,7 +8040,68 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
               {
                 "$type": "Action",
                 "type": {
-                  "$ref": "#/interfaces@44"
+                  "$ref": "#/interfaces@51"
+                }
+              },
+              {
+                "$type": "Keyword",
+                "value": "from"
+              },
+              {
+                "$type": "Assignment",
+                "feature": "origin",
+                "operator": "=",
+                "terminal": {
+                  "$type": "RuleCall",
+                  "rule": {
+                    "$ref": "#/rules@120"
+                  },
+                  "arguments": []
+                }
+              },
+              {
+                "$type": "Assignment",
+                "feature": "sizes",
+                "operator": "=",
+                "terminal": {
+                  "$type": "RuleCall",
+                  "rule": {
+                    "$ref": "#/rules@88"
+                  },
+                  "arguments": []
+                }
+              }
+            ]
+          }
+        ]
+      },
+      "entry": false,
+      "fragment": false,
+      "parameters": []
+    },
+    {
+      "$type": "ParserRule",
+      "name": "Items",
+      "returnType": {
+        "$ref": "#/types@5"
+      },
+      "definition": {
+        "$type": "Group",
+        "elements": [
+          {
+            "$type": "RuleCall",
+            "rule": {
+              "$ref": "#/rules@89"
+            },
+            "arguments": []
+          },
+          {
+            "$type": "Group",
+            "elements": [
+              {
+                "$type": "Action",
+                "type": {
+                  "$ref": "#/interfaces@45"
                 },
                 "feature": "items",
                 "operator": "+="
@@ -7356,7 +8120,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
                     "terminal": {
                       "$type": "RuleCall",
                       "rule": {
-                        "$ref": "#/rules@64"
+                        "$ref": "#/rules@89"
                       },
                       "arguments": []
                     }
@@ -7388,7 +8152,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
               {
                 "$type": "RuleCall",
                 "rule": {
-                  "$ref": "#/rules@82"
+                  "$ref": "#/rules@107"
                 },
                 "arguments": []
               },
@@ -7401,7 +8165,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
                       {
                         "$type": "Action",
                         "type": {
-                          "$ref": "#/interfaces@45"
+                          "$ref": "#/interfaces@46"
                         },
                         "feature": "parts",
                         "operator": "+="
@@ -7420,7 +8184,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
                             "terminal": {
                               "$type": "RuleCall",
                               "rule": {
-                                "$ref": "#/rules@82"
+                                "$ref": "#/rules@107"
                               },
                               "arguments": []
                             }
@@ -7436,7 +8200,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
                       {
                         "$type": "Action",
                         "type": {
-                          "$ref": "#/interfaces@46"
+                          "$ref": "#/interfaces@47"
                         },
                         "feature": "first",
                         "operator": "="
@@ -7448,7 +8212,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
                         "terminal": {
                           "$type": "RuleCall",
                           "rule": {
-                            "$ref": "#/rules@102"
+                            "$ref": "#/rules@127"
                           },
                           "arguments": []
                         }
@@ -7460,7 +8224,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
                         "terminal": {
                           "$type": "RuleCall",
                           "rule": {
-                            "$ref": "#/rules@65"
+                            "$ref": "#/rules@90"
                           },
                           "arguments": []
                         },
@@ -7474,7 +8238,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
                       {
                         "$type": "Action",
                         "type": {
-                          "$ref": "#/interfaces@48"
+                          "$ref": "#/interfaces@49"
                         },
                         "feature": "first",
                         "operator": "="
@@ -7490,7 +8254,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
                         "terminal": {
                           "$type": "RuleCall",
                           "rule": {
-                            "$ref": "#/rules@82"
+                            "$ref": "#/rules@107"
                           },
                           "arguments": []
                         }
@@ -7502,7 +8266,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
                         "terminal": {
                           "$type": "RuleCall",
                           "rule": {
-                            "$ref": "#/rules@102"
+                            "$ref": "#/rules@127"
                           },
                           "arguments": []
                         },
@@ -7522,7 +8286,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
                             "terminal": {
                               "$type": "RuleCall",
                               "rule": {
-                                "$ref": "#/rules@82"
+                                "$ref": "#/rules@107"
                               },
                               "arguments": []
                             }
@@ -7543,7 +8307,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
               {
                 "$type": "Action",
                 "type": {
-                  "$ref": "#/interfaces@49"
+                  "$ref": "#/interfaces@50"
                 }
               },
               {
@@ -7557,46 +8321,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
                 "terminal": {
                   "$type": "RuleCall",
                   "rule": {
-                    "$ref": "#/rules@82"
-                  },
-                  "arguments": []
-                }
-              }
-            ]
-          },
-          {
-            "$type": "Group",
-            "elements": [
-              {
-                "$type": "Action",
-                "type": {
-                  "$ref": "#/interfaces@50"
-                }
-              },
-              {
-                "$type": "Keyword",
-                "value": "from"
-              },
-              {
-                "$type": "Assignment",
-                "feature": "origin",
-                "operator": "=",
-                "terminal": {
-                  "$type": "RuleCall",
-                  "rule": {
-                    "$ref": "#/rules@95"
-                  },
-                  "arguments": []
-                }
-              },
-              {
-                "$type": "Assignment",
-                "feature": "sizes",
-                "operator": "=",
-                "terminal": {
-                  "$type": "RuleCall",
-                  "rule": {
-                    "$ref": "#/rules@63"
+                    "$ref": "#/rules@107"
                   },
                   "arguments": []
                 }
@@ -7606,7 +8331,14 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
           {
             "$type": "RuleCall",
             "rule": {
-              "$ref": "#/rules@37"
+              "$ref": "#/rules@49"
+            },
+            "arguments": []
+          },
+          {
+            "$type": "RuleCall",
+            "rule": {
+              "$ref": "#/rules@102"
             },
             "arguments": []
           }
@@ -7620,7 +8352,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
       "$type": "ParserRule",
       "name": "Dimension",
       "returnType": {
-        "$ref": "#/interfaces@47"
+        "$ref": "#/interfaces@48"
       },
       "definition": {
         "$type": "Group",
@@ -7632,7 +8364,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
             "terminal": {
               "$type": "RuleCall",
               "rule": {
-                "$ref": "#/rules@82"
+                "$ref": "#/rules@92"
               },
               "arguments": []
             }
@@ -7644,7 +8376,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
             "terminal": {
               "$type": "RuleCall",
               "rule": {
-                "$ref": "#/rules@102"
+                "$ref": "#/rules@127"
               },
               "arguments": []
             }
@@ -7667,7 +8399,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
           {
             "$type": "RuleCall",
             "rule": {
-              "$ref": "#/rules@67"
+              "$ref": "#/rules@92"
             },
             "arguments": []
           },
@@ -7680,7 +8412,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
                   {
                     "$type": "Action",
                     "type": {
-                      "$ref": "#/interfaces@45"
+                      "$ref": "#/interfaces@46"
                     },
                     "feature": "parts",
                     "operator": "+="
@@ -7699,7 +8431,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
                         "terminal": {
                           "$type": "RuleCall",
                           "rule": {
-                            "$ref": "#/rules@82"
+                            "$ref": "#/rules@107"
                           },
                           "arguments": []
                         }
@@ -7715,7 +8447,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
                   {
                     "$type": "Action",
                     "type": {
-                      "$ref": "#/interfaces@46"
+                      "$ref": "#/interfaces@47"
                     },
                     "feature": "first",
                     "operator": "="
@@ -7727,7 +8459,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
                     "terminal": {
                       "$type": "RuleCall",
                       "rule": {
-                        "$ref": "#/rules@102"
+                        "$ref": "#/rules@127"
                       },
                       "arguments": []
                     }
@@ -7739,7 +8471,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
                     "terminal": {
                       "$type": "RuleCall",
                       "rule": {
-                        "$ref": "#/rules@65"
+                        "$ref": "#/rules@90"
                       },
                       "arguments": []
                     },
@@ -7769,7 +8501,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
           {
             "$type": "RuleCall",
             "rule": {
-              "$ref": "#/rules@91"
+              "$ref": "#/rules@116"
             },
             "arguments": []
           },
@@ -7779,7 +8511,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
               {
                 "$type": "Action",
                 "type": {
-                  "$ref": "#/interfaces@53"
+                  "$ref": "#/interfaces@54"
                 },
                 "feature": "left",
                 "operator": "="
@@ -7817,7 +8549,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
                 "terminal": {
                   "$type": "RuleCall",
                   "rule": {
-                    "$ref": "#/rules@83"
+                    "$ref": "#/rules@108"
                   },
                   "arguments": []
                 }
@@ -7833,7 +8565,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
     },
     {
       "$type": "ParserRule",
-      "name": "StepValue",
+      "name": "StepList",
       "returnType": {
         "$ref": "#/types@5"
       },
@@ -7843,7 +8575,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
           {
             "$type": "RuleCall",
             "rule": {
-              "$ref": "#/rules@69"
+              "$ref": "#/rules@94"
             },
             "arguments": []
           },
@@ -7853,7 +8585,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
               {
                 "$type": "Action",
                 "type": {
-                  "$ref": "#/interfaces@44"
+                  "$ref": "#/interfaces@45"
                 },
                 "feature": "items",
                 "operator": "+="
@@ -7872,7 +8604,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
                     "terminal": {
                       "$type": "RuleCall",
                       "rule": {
-                        "$ref": "#/rules@64"
+                        "$ref": "#/rules@89"
                       },
                       "arguments": []
                     }
@@ -7902,7 +8634,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
           {
             "$type": "RuleCall",
             "rule": {
-              "$ref": "#/rules@70"
+              "$ref": "#/rules@95"
             },
             "arguments": []
           },
@@ -7915,7 +8647,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
                   {
                     "$type": "Action",
                     "type": {
-                      "$ref": "#/interfaces@45"
+                      "$ref": "#/interfaces@46"
                     },
                     "feature": "parts",
                     "operator": "+="
@@ -7934,7 +8666,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
                         "terminal": {
                           "$type": "RuleCall",
                           "rule": {
-                            "$ref": "#/rules@82"
+                            "$ref": "#/rules@107"
                           },
                           "arguments": []
                         }
@@ -7950,7 +8682,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
                   {
                     "$type": "Action",
                     "type": {
-                      "$ref": "#/interfaces@46"
+                      "$ref": "#/interfaces@47"
                     },
                     "feature": "first",
                     "operator": "="
@@ -7962,7 +8694,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
                     "terminal": {
                       "$type": "RuleCall",
                       "rule": {
-                        "$ref": "#/rules@102"
+                        "$ref": "#/rules@127"
                       },
                       "arguments": []
                     }
@@ -7974,7 +8706,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
                     "terminal": {
                       "$type": "RuleCall",
                       "rule": {
-                        "$ref": "#/rules@65"
+                        "$ref": "#/rules@90"
                       },
                       "arguments": []
                     },
@@ -7988,7 +8720,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
                   {
                     "$type": "Action",
                     "type": {
-                      "$ref": "#/interfaces@48"
+                      "$ref": "#/interfaces@49"
                     },
                     "feature": "first",
                     "operator": "="
@@ -8004,7 +8736,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
                     "terminal": {
                       "$type": "RuleCall",
                       "rule": {
-                        "$ref": "#/rules@82"
+                        "$ref": "#/rules@107"
                       },
                       "arguments": []
                     }
@@ -8016,7 +8748,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
                     "terminal": {
                       "$type": "RuleCall",
                       "rule": {
-                        "$ref": "#/rules@102"
+                        "$ref": "#/rules@127"
                       },
                       "arguments": []
                     },
@@ -8036,7 +8768,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
                         "terminal": {
                           "$type": "RuleCall",
                           "rule": {
-                            "$ref": "#/rules@82"
+                            "$ref": "#/rules@107"
                           },
                           "arguments": []
                         }
@@ -8067,7 +8799,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
           {
             "$type": "RuleCall",
             "rule": {
-              "$ref": "#/rules@71"
+              "$ref": "#/rules@96"
             },
             "arguments": []
           },
@@ -8077,7 +8809,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
               {
                 "$type": "Action",
                 "type": {
-                  "$ref": "#/interfaces@53"
+                  "$ref": "#/interfaces@54"
                 },
                 "feature": "left",
                 "operator": "="
@@ -8115,7 +8847,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
                 "terminal": {
                   "$type": "RuleCall",
                   "rule": {
-                    "$ref": "#/rules@83"
+                    "$ref": "#/rules@108"
                   },
                   "arguments": []
                 }
@@ -8141,7 +8873,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
           {
             "$type": "RuleCall",
             "rule": {
-              "$ref": "#/rules@72"
+              "$ref": "#/rules@97"
             },
             "arguments": []
           },
@@ -8151,7 +8883,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
               {
                 "$type": "Action",
                 "type": {
-                  "$ref": "#/interfaces@53"
+                  "$ref": "#/interfaces@54"
                 },
                 "feature": "left",
                 "operator": "="
@@ -8181,7 +8913,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
                 "terminal": {
                   "$type": "RuleCall",
                   "rule": {
-                    "$ref": "#/rules@84"
+                    "$ref": "#/rules@109"
                   },
                   "arguments": []
                 }
@@ -8210,7 +8942,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
               {
                 "$type": "Action",
                 "type": {
-                  "$ref": "#/interfaces@54"
+                  "$ref": "#/interfaces@55"
                 }
               },
               {
@@ -8229,7 +8961,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
                 "terminal": {
                   "$type": "RuleCall",
                   "rule": {
-                    "$ref": "#/rules@84"
+                    "$ref": "#/rules@109"
                   },
                   "arguments": []
                 }
@@ -8239,7 +8971,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
           {
             "$type": "RuleCall",
             "rule": {
-              "$ref": "#/rules@73"
+              "$ref": "#/rules@98"
             },
             "arguments": []
           }
@@ -8261,7 +8993,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
           {
             "$type": "RuleCall",
             "rule": {
-              "$ref": "#/rules@74"
+              "$ref": "#/rules@99"
             },
             "arguments": []
           },
@@ -8274,7 +9006,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
                   {
                     "$type": "Action",
                     "type": {
-                      "$ref": "#/interfaces@62"
+                      "$ref": "#/interfaces@63"
                     },
                     "feature": "receiver",
                     "operator": "="
@@ -8295,7 +9027,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
                       "terminal": {
                         "$type": "RuleCall",
                         "rule": {
-                          "$ref": "#/rules@105"
+                          "$ref": "#/rules@130"
                         },
                         "arguments": []
                       },
@@ -8311,7 +9043,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
                   {
                     "$type": "Action",
                     "type": {
-                      "$ref": "#/interfaces@63"
+                      "$ref": "#/interfaces@64"
                     },
                     "feature": "receiver",
                     "operator": "="
@@ -8327,7 +9059,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
                     "terminal": {
                       "$type": "RuleCall",
                       "rule": {
-                        "$ref": "#/rules@76"
+                        "$ref": "#/rules@101"
                       },
                       "arguments": []
                     }
@@ -8344,7 +9076,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
                   {
                     "$type": "Action",
                     "type": {
-                      "$ref": "#/interfaces@64"
+                      "$ref": "#/interfaces@65"
                     },
                     "feature": "receiver",
                     "operator": "="
@@ -8363,7 +9095,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
                         "terminal": {
                           "$type": "RuleCall",
                           "rule": {
-                            "$ref": "#/rules@88"
+                            "$ref": "#/rules@113"
                           },
                           "arguments": []
                         }
@@ -8382,7 +9114,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
                             "terminal": {
                               "$type": "RuleCall",
                               "rule": {
-                                "$ref": "#/rules@88"
+                                "$ref": "#/rules@113"
                               },
                               "arguments": []
                             }
@@ -8420,49 +9152,42 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
           {
             "$type": "RuleCall",
             "rule": {
-              "$ref": "#/rules@77"
+              "$ref": "#/rules@115"
             },
             "arguments": []
           },
           {
             "$type": "RuleCall",
             "rule": {
-              "$ref": "#/rules@90"
+              "$ref": "#/rules@116"
             },
             "arguments": []
           },
           {
             "$type": "RuleCall",
             "rule": {
-              "$ref": "#/rules@91"
+              "$ref": "#/rules@117"
             },
             "arguments": []
           },
           {
             "$type": "RuleCall",
             "rule": {
-              "$ref": "#/rules@92"
+              "$ref": "#/rules@118"
             },
             "arguments": []
           },
           {
             "$type": "RuleCall",
             "rule": {
-              "$ref": "#/rules@93"
+              "$ref": "#/rules@119"
             },
             "arguments": []
           },
           {
             "$type": "RuleCall",
             "rule": {
-              "$ref": "#/rules@94"
-            },
-            "arguments": []
-          },
-          {
-            "$type": "RuleCall",
-            "rule": {
-              "$ref": "#/rules@75"
+              "$ref": "#/rules@100"
             },
             "arguments": []
           }
@@ -8476,7 +9201,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
       "$type": "ParserRule",
       "name": "PlainReference",
       "returnType": {
-        "$ref": "#/interfaces@61"
+        "$ref": "#/interfaces@62"
       },
       "definition": {
         "$type": "Assignment",
@@ -8490,7 +9215,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
           "terminal": {
             "$type": "RuleCall",
             "rule": {
-              "$ref": "#/rules@104"
+              "$ref": "#/rules@129"
             },
             "arguments": []
           },
@@ -8509,11 +9234,23 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
         "$ref": "#/types@5"
       },
       "definition": {
-        "$type": "RuleCall",
-        "rule": {
-          "$ref": "#/rules@78"
-        },
-        "arguments": []
+        "$type": "Alternatives",
+        "elements": [
+          {
+            "$type": "RuleCall",
+            "rule": {
+              "$ref": "#/rules@103"
+            },
+            "arguments": []
+          },
+          {
+            "$type": "RuleCall",
+            "rule": {
+              "$ref": "#/rules@102"
+            },
+            "arguments": []
+          }
+        ]
       },
       "entry": false,
       "fragment": false,
@@ -8523,7 +9260,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
       "$type": "ParserRule",
       "name": "Conditional",
       "returnType": {
-        "$ref": "#/interfaces@51"
+        "$ref": "#/interfaces@52"
       },
       "definition": {
         "$type": "Group",
@@ -8539,7 +9276,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
             "terminal": {
               "$type": "RuleCall",
               "rule": {
-                "$ref": "#/rules@78"
+                "$ref": "#/rules@103"
               },
               "arguments": []
             }
@@ -8555,7 +9292,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
             "terminal": {
               "$type": "RuleCall",
               "rule": {
-                "$ref": "#/rules@82"
+                "$ref": "#/rules@107"
               },
               "arguments": []
             }
@@ -8569,11 +9306,23 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
             "feature": "otherwise",
             "operator": "=",
             "terminal": {
-              "$type": "RuleCall",
-              "rule": {
-                "$ref": "#/rules@82"
-              },
-              "arguments": []
+              "$type": "Alternatives",
+              "elements": [
+                {
+                  "$type": "RuleCall",
+                  "rule": {
+                    "$ref": "#/rules@107"
+                  },
+                  "arguments": []
+                },
+                {
+                  "$type": "RuleCall",
+                  "rule": {
+                    "$ref": "#/rules@102"
+                  },
+                  "arguments": []
+                }
+              ]
             }
           }
         ]
@@ -8594,7 +9343,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
           {
             "$type": "RuleCall",
             "rule": {
-              "$ref": "#/rules@79"
+              "$ref": "#/rules@104"
             },
             "arguments": []
           },
@@ -8604,7 +9353,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
               {
                 "$type": "Action",
                 "type": {
-                  "$ref": "#/interfaces@53"
+                  "$ref": "#/interfaces@54"
                 },
                 "feature": "left",
                 "operator": "="
@@ -8625,7 +9374,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
                 "terminal": {
                   "$type": "RuleCall",
                   "rule": {
-                    "$ref": "#/rules@79"
+                    "$ref": "#/rules@104"
                   },
                   "arguments": []
                 }
@@ -8651,7 +9400,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
           {
             "$type": "RuleCall",
             "rule": {
-              "$ref": "#/rules@80"
+              "$ref": "#/rules@105"
             },
             "arguments": []
           },
@@ -8661,7 +9410,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
               {
                 "$type": "Action",
                 "type": {
-                  "$ref": "#/interfaces@53"
+                  "$ref": "#/interfaces@54"
                 },
                 "feature": "left",
                 "operator": "="
@@ -8682,7 +9431,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
                 "terminal": {
                   "$type": "RuleCall",
                   "rule": {
-                    "$ref": "#/rules@80"
+                    "$ref": "#/rules@105"
                   },
                   "arguments": []
                 }
@@ -8708,7 +9457,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
           {
             "$type": "RuleCall",
             "rule": {
-              "$ref": "#/rules@81"
+              "$ref": "#/rules@106"
             },
             "arguments": []
           },
@@ -8718,7 +9467,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
               {
                 "$type": "Action",
                 "type": {
-                  "$ref": "#/interfaces@53"
+                  "$ref": "#/interfaces@54"
                 },
                 "feature": "left",
                 "operator": "="
@@ -8764,7 +9513,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
                 "terminal": {
                   "$type": "RuleCall",
                   "rule": {
-                    "$ref": "#/rules@81"
+                    "$ref": "#/rules@106"
                   },
                   "arguments": []
                 }
@@ -8790,7 +9539,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
           {
             "$type": "RuleCall",
             "rule": {
-              "$ref": "#/rules@82"
+              "$ref": "#/rules@107"
             },
             "arguments": []
           },
@@ -8800,7 +9549,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
               {
                 "$type": "Action",
                 "type": {
-                  "$ref": "#/interfaces@52"
+                  "$ref": "#/interfaces@53"
                 },
                 "feature": "first",
                 "operator": "="
@@ -8816,7 +9565,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
                 "terminal": {
                   "$type": "RuleCall",
                   "rule": {
-                    "$ref": "#/rules@82"
+                    "$ref": "#/rules@107"
                   },
                   "arguments": []
                 }
@@ -8842,7 +9591,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
           {
             "$type": "RuleCall",
             "rule": {
-              "$ref": "#/rules@83"
+              "$ref": "#/rules@108"
             },
             "arguments": []
           },
@@ -8852,7 +9601,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
               {
                 "$type": "Action",
                 "type": {
-                  "$ref": "#/interfaces@53"
+                  "$ref": "#/interfaces@54"
                 },
                 "feature": "left",
                 "operator": "="
@@ -8890,7 +9639,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
                 "terminal": {
                   "$type": "RuleCall",
                   "rule": {
-                    "$ref": "#/rules@83"
+                    "$ref": "#/rules@108"
                   },
                   "arguments": []
                 }
@@ -8916,7 +9665,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
           {
             "$type": "RuleCall",
             "rule": {
-              "$ref": "#/rules@84"
+              "$ref": "#/rules@109"
             },
             "arguments": []
           },
@@ -8926,7 +9675,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
               {
                 "$type": "Action",
                 "type": {
-                  "$ref": "#/interfaces@53"
+                  "$ref": "#/interfaces@54"
                 },
                 "feature": "left",
                 "operator": "="
@@ -8956,7 +9705,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
                 "terminal": {
                   "$type": "RuleCall",
                   "rule": {
-                    "$ref": "#/rules@84"
+                    "$ref": "#/rules@109"
                   },
                   "arguments": []
                 }
@@ -8985,7 +9734,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
               {
                 "$type": "Action",
                 "type": {
-                  "$ref": "#/interfaces@54"
+                  "$ref": "#/interfaces@55"
                 }
               },
               {
@@ -9013,7 +9762,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
                 "terminal": {
                   "$type": "RuleCall",
                   "rule": {
-                    "$ref": "#/rules@84"
+                    "$ref": "#/rules@109"
                   },
                   "arguments": []
                 }
@@ -9023,7 +9772,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
           {
             "$type": "RuleCall",
             "rule": {
-              "$ref": "#/rules@85"
+              "$ref": "#/rules@110"
             },
             "arguments": []
           }
@@ -9045,7 +9794,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
           {
             "$type": "RuleCall",
             "rule": {
-              "$ref": "#/rules@87"
+              "$ref": "#/rules@112"
             },
             "arguments": []
           },
@@ -9055,7 +9804,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
               {
                 "$type": "Action",
                 "type": {
-                  "$ref": "#/interfaces@55"
+                  "$ref": "#/interfaces@56"
                 },
                 "feature": "amount",
                 "operator": "="
@@ -9068,34 +9817,16 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
                 "$type": "Alternatives",
                 "elements": [
                   {
-                    "$type": "Group",
-                    "elements": [
-                      {
-                        "$type": "Assignment",
-                        "feature": "count",
-                        "operator": "=",
-                        "terminal": {
-                          "$type": "RuleCall",
-                          "rule": {
-                            "$ref": "#/rules@128"
-                          },
-                          "arguments": []
-                        }
+                    "$type": "Assignment",
+                    "feature": "count",
+                    "operator": "=",
+                    "terminal": {
+                      "$type": "RuleCall",
+                      "rule": {
+                        "$ref": "#/rules@153"
                       },
-                      {
-                        "$type": "Assignment",
-                        "feature": "unit",
-                        "operator": "=",
-                        "terminal": {
-                          "$type": "RuleCall",
-                          "rule": {
-                            "$ref": "#/rules@86"
-                          },
-                          "arguments": []
-                        },
-                        "cardinality": "?"
-                      }
-                    ]
+                      "arguments": []
+                    }
                   },
                   {
                     "$type": "Assignment",
@@ -9104,7 +9835,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
                     "terminal": {
                       "$type": "RuleCall",
                       "rule": {
-                        "$ref": "#/rules@86"
+                        "$ref": "#/rules@111"
                       },
                       "arguments": []
                     }
@@ -9130,7 +9861,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
           {
             "$type": "RuleCall",
             "rule": {
-              "$ref": "#/rules@103"
+              "$ref": "#/rules@128"
             },
             "arguments": []
           },
@@ -9165,7 +9896,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
           {
             "$type": "RuleCall",
             "rule": {
-              "$ref": "#/rules@89"
+              "$ref": "#/rules@114"
             },
             "arguments": []
           },
@@ -9178,7 +9909,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
                   {
                     "$type": "Action",
                     "type": {
-                      "$ref": "#/interfaces@62"
+                      "$ref": "#/interfaces@63"
                     },
                     "feature": "receiver",
                     "operator": "="
@@ -9199,7 +9930,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
                       "terminal": {
                         "$type": "RuleCall",
                         "rule": {
-                          "$ref": "#/rules@105"
+                          "$ref": "#/rules@130"
                         },
                         "arguments": []
                       },
@@ -9215,7 +9946,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
                   {
                     "$type": "Action",
                     "type": {
-                      "$ref": "#/interfaces@63"
+                      "$ref": "#/interfaces@64"
                     },
                     "feature": "receiver",
                     "operator": "="
@@ -9231,7 +9962,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
                     "terminal": {
                       "$type": "RuleCall",
                       "rule": {
-                        "$ref": "#/rules@76"
+                        "$ref": "#/rules@101"
                       },
                       "arguments": []
                     }
@@ -9248,7 +9979,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
                   {
                     "$type": "Action",
                     "type": {
-                      "$ref": "#/interfaces@64"
+                      "$ref": "#/interfaces@65"
                     },
                     "feature": "receiver",
                     "operator": "="
@@ -9267,7 +9998,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
                         "terminal": {
                           "$type": "RuleCall",
                           "rule": {
-                            "$ref": "#/rules@88"
+                            "$ref": "#/rules@113"
                           },
                           "arguments": []
                         }
@@ -9286,7 +10017,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
                             "terminal": {
                               "$type": "RuleCall",
                               "rule": {
-                                "$ref": "#/rules@88"
+                                "$ref": "#/rules@113"
                               },
                               "arguments": []
                             }
@@ -9316,7 +10047,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
       "$type": "ParserRule",
       "name": "Argument",
       "returnType": {
-        "$ref": "#/interfaces@65"
+        "$ref": "#/interfaces@66"
       },
       "definition": {
         "$type": "Alternatives",
@@ -9331,7 +10062,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
                 "terminal": {
                   "$type": "RuleCall",
                   "rule": {
-                    "$ref": "#/rules@103"
+                    "$ref": "#/rules@128"
                   },
                   "arguments": []
                 }
@@ -9347,7 +10078,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
                 "terminal": {
                   "$type": "RuleCall",
                   "rule": {
-                    "$ref": "#/rules@76"
+                    "$ref": "#/rules@101"
                   },
                   "arguments": []
                 }
@@ -9361,7 +10092,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
             "terminal": {
               "$type": "RuleCall",
               "rule": {
-                "$ref": "#/rules@82"
+                "$ref": "#/rules@107"
               },
               "arguments": []
             }
@@ -9384,49 +10115,42 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
           {
             "$type": "RuleCall",
             "rule": {
-              "$ref": "#/rules@77"
+              "$ref": "#/rules@115"
             },
             "arguments": []
           },
           {
             "$type": "RuleCall",
             "rule": {
-              "$ref": "#/rules@90"
+              "$ref": "#/rules@116"
             },
             "arguments": []
           },
           {
             "$type": "RuleCall",
             "rule": {
-              "$ref": "#/rules@91"
+              "$ref": "#/rules@117"
             },
             "arguments": []
           },
           {
             "$type": "RuleCall",
             "rule": {
-              "$ref": "#/rules@92"
+              "$ref": "#/rules@118"
             },
             "arguments": []
           },
           {
             "$type": "RuleCall",
             "rule": {
-              "$ref": "#/rules@93"
+              "$ref": "#/rules@119"
             },
             "arguments": []
           },
           {
             "$type": "RuleCall",
             "rule": {
-              "$ref": "#/rules@94"
-            },
-            "arguments": []
-          },
-          {
-            "$type": "RuleCall",
-            "rule": {
-              "$ref": "#/rules@95"
+              "$ref": "#/rules@120"
             },
             "arguments": []
           }
@@ -9440,7 +10164,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
       "$type": "ParserRule",
       "name": "Group",
       "returnType": {
-        "$ref": "#/interfaces@56"
+        "$ref": "#/interfaces@57"
       },
       "definition": {
         "$type": "Group",
@@ -9456,7 +10180,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
             "terminal": {
               "$type": "RuleCall",
               "rule": {
-                "$ref": "#/rules@76"
+                "$ref": "#/rules@101"
               },
               "arguments": []
             }
@@ -9475,7 +10199,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
       "$type": "ParserRule",
       "name": "Literal",
       "returnType": {
-        "$ref": "#/interfaces@57"
+        "$ref": "#/interfaces@58"
       },
       "definition": {
         "$type": "Assignment",
@@ -9484,7 +10208,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
         "terminal": {
           "$type": "RuleCall",
           "rule": {
-            "$ref": "#/rules@128"
+            "$ref": "#/rules@153"
           },
           "arguments": []
         }
@@ -9497,7 +10221,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
       "$type": "ParserRule",
       "name": "TradeSize",
       "returnType": {
-        "$ref": "#/interfaces@58"
+        "$ref": "#/interfaces@59"
       },
       "definition": {
         "$type": "Assignment",
@@ -9506,7 +10230,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
         "terminal": {
           "$type": "RuleCall",
           "rule": {
-            "$ref": "#/rules@118"
+            "$ref": "#/rules@143"
           },
           "arguments": []
         }
@@ -9519,7 +10243,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
       "$type": "ParserRule",
       "name": "Text",
       "returnType": {
-        "$ref": "#/interfaces@59"
+        "$ref": "#/interfaces@60"
       },
       "definition": {
         "$type": "Alternatives",
@@ -9531,7 +10255,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
             "terminal": {
               "$type": "RuleCall",
               "rule": {
-                "$ref": "#/rules@129"
+                "$ref": "#/rules@154"
               },
               "arguments": []
             }
@@ -9543,7 +10267,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
             "terminal": {
               "$type": "RuleCall",
               "rule": {
-                "$ref": "#/rules@130"
+                "$ref": "#/rules@155"
               },
               "arguments": []
             }
@@ -9558,7 +10282,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
       "$type": "ParserRule",
       "name": "Truth",
       "returnType": {
-        "$ref": "#/interfaces@60"
+        "$ref": "#/interfaces@61"
       },
       "definition": {
         "$type": "Assignment",
@@ -9594,7 +10318,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
       "$type": "ParserRule",
       "name": "Reference",
       "returnType": {
-        "$ref": "#/interfaces@61"
+        "$ref": "#/interfaces@62"
       },
       "definition": {
         "$type": "Assignment",
@@ -9608,7 +10332,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
           "terminal": {
             "$type": "RuleCall",
             "rule": {
-              "$ref": "#/rules@103"
+              "$ref": "#/rules@128"
             },
             "arguments": []
           },
@@ -9752,6 +10476,14 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
           },
           {
             "$type": "Keyword",
+            "value": "front"
+          },
+          {
+            "$type": "Keyword",
+            "value": "box"
+          },
+          {
+            "$type": "Keyword",
             "value": "panel"
           },
           {
@@ -9782,14 +10514,14 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
           {
             "$type": "RuleCall",
             "rule": {
-              "$ref": "#/rules@99"
+              "$ref": "#/rules@124"
             },
             "arguments": []
           },
           {
             "$type": "RuleCall",
             "rule": {
-              "$ref": "#/rules@98"
+              "$ref": "#/rules@123"
             },
             "arguments": []
           }
@@ -9961,7 +10693,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
               {
                 "$type": "RuleCall",
                 "rule": {
-                  "$ref": "#/rules@103"
+                  "$ref": "#/rules@128"
                 },
                 "arguments": []
               }
@@ -9983,14 +10715,14 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
           {
             "$type": "RuleCall",
             "rule": {
-              "$ref": "#/rules@104"
+              "$ref": "#/rules@129"
             },
             "arguments": []
           },
           {
             "$type": "RuleCall",
             "rule": {
-              "$ref": "#/rules@109"
+              "$ref": "#/rules@134"
             },
             "arguments": []
           }
@@ -10011,35 +10743,35 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
           {
             "$type": "RuleCall",
             "rule": {
-              "$ref": "#/rules@131"
+              "$ref": "#/rules@156"
             },
             "arguments": []
           },
           {
             "$type": "RuleCall",
             "rule": {
-              "$ref": "#/rules@108"
+              "$ref": "#/rules@133"
             },
             "arguments": []
           },
           {
             "$type": "RuleCall",
             "rule": {
-              "$ref": "#/rules@110"
+              "$ref": "#/rules@135"
             },
             "arguments": []
           },
           {
             "$type": "RuleCall",
             "rule": {
-              "$ref": "#/rules@111"
+              "$ref": "#/rules@136"
             },
             "arguments": []
           },
           {
             "$type": "RuleCall",
             "rule": {
-              "$ref": "#/rules@112"
+              "$ref": "#/rules@137"
             },
             "arguments": []
           },
@@ -10076,7 +10808,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
           {
             "$type": "RuleCall",
             "rule": {
-              "$ref": "#/rules@103"
+              "$ref": "#/rules@128"
             },
             "arguments": []
           },
@@ -10108,21 +10840,21 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
           {
             "$type": "RuleCall",
             "rule": {
-              "$ref": "#/rules@131"
+              "$ref": "#/rules@156"
             },
             "arguments": []
           },
           {
             "$type": "RuleCall",
             "rule": {
-              "$ref": "#/rules@109"
+              "$ref": "#/rules@134"
             },
             "arguments": []
           },
           {
             "$type": "RuleCall",
             "rule": {
-              "$ref": "#/rules@112"
+              "$ref": "#/rules@137"
             },
             "arguments": []
           },
@@ -10155,14 +10887,14 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
           {
             "$type": "RuleCall",
             "rule": {
-              "$ref": "#/rules@106"
+              "$ref": "#/rules@131"
             },
             "arguments": []
           },
           {
             "$type": "RuleCall",
             "rule": {
-              "$ref": "#/rules@111"
+              "$ref": "#/rules@136"
             },
             "arguments": []
           },
@@ -10271,6 +11003,14 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
           {
             "$type": "Keyword",
             "value": "filler"
+          },
+          {
+            "$type": "Keyword",
+            "value": "front"
+          },
+          {
+            "$type": "Keyword",
+            "value": "box"
           },
           {
             "$type": "Keyword",
@@ -10457,10 +11197,6 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
           {
             "$type": "Keyword",
             "value": "edition"
-          },
-          {
-            "$type": "Keyword",
-            "value": "mirrored"
           }
         ]
       },
@@ -10552,7 +11288,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
           {
             "$type": "RuleCall",
             "rule": {
-              "$ref": "#/rules@119"
+              "$ref": "#/rules@144"
             },
             "arguments": []
           },
@@ -10562,7 +11298,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
               {
                 "$type": "RuleCall",
                 "rule": {
-                  "$ref": "#/rules@114"
+                  "$ref": "#/rules@139"
                 },
                 "arguments": []
               },
@@ -10576,7 +11312,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
                   {
                     "$type": "RuleCall",
                     "rule": {
-                      "$ref": "#/rules@114"
+                      "$ref": "#/rules@139"
                     },
                     "arguments": []
                   }
@@ -10601,7 +11337,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
           {
             "$type": "RuleCall",
             "rule": {
-              "$ref": "#/rules@103"
+              "$ref": "#/rules@128"
             },
             "arguments": []
           },
@@ -10795,14 +11531,14 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
                   {
                     "$type": "TerminalRuleCall",
                     "rule": {
-                      "$ref": "#/rules@120"
+                      "$ref": "#/rules@145"
                     },
                     "parenthesized": false
                   },
                   {
                     "$type": "TerminalRuleCall",
                     "rule": {
-                      "$ref": "#/rules@121"
+                      "$ref": "#/rules@146"
                     },
                     "parenthesized": false
                   }
@@ -10812,7 +11548,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
               {
                 "$type": "TerminalRuleCall",
                 "rule": {
-                  "$ref": "#/rules@122"
+                  "$ref": "#/rules@147"
                 },
                 "parenthesized": false
               }
@@ -10822,7 +11558,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
           {
             "$type": "TerminalRuleCall",
             "rule": {
-              "$ref": "#/rules@123"
+              "$ref": "#/rules@148"
             },
             "parenthesized": false
           }
@@ -10857,7 +11593,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
           {
             "$type": "TerminalRuleCall",
             "rule": {
-              "$ref": "#/rules@125"
+              "$ref": "#/rules@150"
             },
             "parenthesized": false
           },
@@ -10875,7 +11611,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
               {
                 "$type": "TerminalRuleCall",
                 "rule": {
-                  "$ref": "#/rules@125"
+                  "$ref": "#/rules@150"
                 },
                 "parenthesized": false
               }
@@ -10906,7 +11642,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
               {
                 "$type": "TerminalRuleCall",
                 "rule": {
-                  "$ref": "#/rules@126"
+                  "$ref": "#/rules@151"
                 },
                 "parenthesized": false
               }
@@ -10960,7 +11696,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
                                   {
                                     "$type": "TerminalRuleCall",
                                     "rule": {
-                                      "$ref": "#/rules@124"
+                                      "$ref": "#/rules@149"
                                     },
                                     "parenthesized": false
                                   },
@@ -10987,7 +11723,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
                               {
                                 "$type": "TerminalRuleCall",
                                 "rule": {
-                                  "$ref": "#/rules@124"
+                                  "$ref": "#/rules@149"
                                 },
                                 "parenthesized": false
                               },
@@ -11008,14 +11744,14 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
                           {
                             "$type": "TerminalRuleCall",
                             "rule": {
-                              "$ref": "#/rules@120"
+                              "$ref": "#/rules@145"
                             },
                             "parenthesized": false
                           },
                           {
                             "$type": "TerminalRuleCall",
                             "rule": {
-                              "$ref": "#/rules@127"
+                              "$ref": "#/rules@152"
                             },
                             "parenthesized": false,
                             "cardinality": "?"
@@ -11032,14 +11768,14 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
                       {
                         "$type": "TerminalRuleCall",
                         "rule": {
-                          "$ref": "#/rules@121"
+                          "$ref": "#/rules@146"
                         },
                         "parenthesized": false
                       },
                       {
                         "$type": "TerminalRuleCall",
                         "rule": {
-                          "$ref": "#/rules@127"
+                          "$ref": "#/rules@152"
                         },
                         "parenthesized": false,
                         "cardinality": "?"
@@ -11056,14 +11792,14 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
                   {
                     "$type": "TerminalRuleCall",
                     "rule": {
-                      "$ref": "#/rules@122"
+                      "$ref": "#/rules@147"
                     },
                     "parenthesized": false
                   },
                   {
                     "$type": "TerminalRuleCall",
                     "rule": {
-                      "$ref": "#/rules@127"
+                      "$ref": "#/rules@152"
                     },
                     "parenthesized": false
                   }
@@ -11079,14 +11815,14 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
               {
                 "$type": "TerminalRuleCall",
                 "rule": {
-                  "$ref": "#/rules@123"
+                  "$ref": "#/rules@148"
                 },
                 "parenthesized": false
               },
               {
                 "$type": "TerminalRuleCall",
                 "rule": {
-                  "$ref": "#/rules@127"
+                  "$ref": "#/rules@152"
                 },
                 "parenthesized": false,
                 "cardinality": "?"
@@ -11132,6 +11868,18 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
       },
       "fragment": false,
       "hidden": false
+    },
+    {
+      "$type": "TerminalRule",
+      "name": "BROKEN",
+      "definition": {
+        "$type": "RegexToken",
+        "regex": "/(?!)\\\\u0000/",
+        "parenthesized": false
+      },
+      "fragment": false,
+      "hidden": false,
+      "$comment": "/** Matches no text. */"
     },
     {
       "$type": "TerminalRule",

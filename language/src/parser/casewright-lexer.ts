@@ -2,7 +2,8 @@
 import type { IToken } from 'chevrotain';
 import { DefaultLexer, type LexerResult, type LexingDiagnostic, type TokenizeOptions } from 'langium';
 import { mendBraces } from './brace-mending.js';
-import { isOpenAtEnd, markStatementEnds } from './statement-lines.js';
+import { markStatementEnds } from './statement-ends.js';
+import { isOpenAtEnd } from './statement-lines.js';
 
 export class CasewrightLexer extends DefaultLexer {
     override tokenize(text: string, options?: TokenizeOptions): LexerResult {
@@ -14,10 +15,17 @@ export class CasewrightLexer extends DefaultLexer {
             const finished = last !== undefined && !isOpenAtEnd(last) && text.slice(last.endOffset! + 1).includes('\n');
             return { ...result, tokens: markStatementEnds(result.tokens, endOfStatement, finished) };
         }
-        const mended = mendBraces(result.tokens, this.tokenTypes['{']!, this.tokenTypes['}']!);
+        const mended = mendBraces(result.tokens, this.tokenTypes['{']!, this.tokenTypes['}']!, lastOf(result.tokens, result.hidden));
         const diagnostics = [...(result.report?.diagnostics ?? []), ...mended.problems.map(({ at, message }) => asDiagnostic(at, message))];
         return { ...result, tokens: markStatementEnds(mended.tokens, endOfStatement, true), report: { diagnostics } };
     }
+}
+
+/** The last thing that is written in a file: what is missing at its end is missing after that. */
+function lastOf(tokens: readonly IToken[], comments: readonly IToken[]): IToken | undefined {
+    const token = tokens.at(-1);
+    const comment = comments.at(-1);
+    return token && comment && comment.startOffset > token.startOffset ? comment : token;
 }
 
 function asDiagnostic(at: IToken, message: string): LexingDiagnostic {

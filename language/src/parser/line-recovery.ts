@@ -1,92 +1,190 @@
-// Where parsing goes on after an error. Knows token kinds: no grammar rules, no messages.
+// Where parsing goes on after an error. Knows kinds of tokens: no grammar rules.
 //
 // The parser's own recovery goes on at any token that may follow any open rule, which lands in the middle of the broken
-// line or in the next block. Here it goes on at the end of the statement, or at a mark or a connective inside it.
-// This replaces methods of the parser instance that Chevrotain documents as points of extension of its recovery.
-import { type EmbeddedActionsParser, EOF, type IToken, type TokenType } from 'chevrotain';
+// line or in the next block. Here it goes on at the end of the statement, at its block, or at a mark or a connective inside it.
+// This replaces methods of the parser instance that Chevrotain keeps for its own recovery: hence one file, with tests of its own.
+import {
+    type EmbeddedActionsParser,
+    EOF,
+    type IParserErrorMessageProvider,
+    type IRecognitionException,
+    type IToken,
+    MismatchedTokenException,
+    type TokenType,
+} from 'chevrotain';
+import { impliedTokenAfter } from './implied-token.js';
+
+type Rule = (...args: unknown[]) => void;
 
 /** What is used of the parser; all of it is protected there. */
 interface RecoveringParser {
+    tokVector: IToken[];
+    tokVectorLength: number;
+    currIdx: number;
     LA(ahead: number): IToken;
     SKIP_TOKEN(): IToken;
     consumeToken(): void;
+    SAVE_ERROR(error: IRecognitionException): IRecognitionException;
+    getCurrRuleFullName(): string;
     flattenFollowSet(): TokenType[];
     findReSyncTokenType(): TokenType;
     reSyncTo(type: TokenType): IToken[];
     canTokenTypeBeInsertedInRecovery(type: TokenType): boolean;
+    canTokenTypeBeDeletedInRecovery(type: TokenType): boolean;
     tryInRuleRecovery(expected: TokenType, follows: TokenType[]): IToken;
+    tryInRepetitionRecovery(rule: Rule, args: unknown[], canGoOn: () => boolean, expected: TokenType): void;
 }
 
 /** Where parsing may go on after an error, if the grammar allows it there: marks and connectives, never a name. */
 const ANCHORS = new Set([
     ...['EOL', '{', '}', ')', ']', ','],
-    ...['at', 'of', 'for', 'to', 'with', 'on', 'in', 'as', 'like', 'because', 'and', 'or', 'over', 'then', 'else', 'except'],
+    ...['at', 'of', 'for', 'to', 'with', 'on', 'as', 'like', 'because', 'and', 'or', 'over', 'then', 'else', 'except'],
 ]);
 
-/** What the parser may imagine: closing marks and ends of statements, never an opening brace or a value. */
-const IMAGINED = new Set(['EOL', ')', ']', '}']);
+/** What the parser may imagine: closing brackets and ends of statements. Braces balance already, and a value is not made up. */
+const IMAGINED = new Set(['EOL', ')', ']']);
 
-/** Makes the parser recover by lines; to be called before the parser is finalized. */
-export function recoverByLines(chevrotainParser: EmbeddedActionsParser): void {
-    const parser = chevrotainParser as unknown as RecoveringParser;
-    let tokensToSkip = 0; // found by the last search for a place to go on
+/** What the parser may never leave out to go on: ends and blocks. */
+const KEPT = new Set(['EOL', '{', '}']);
 
-    parser.findReSyncTokenType = () => {
-        const found = findAnchor(parser);
-        tokensToSkip = found.distance;
-        return found.type;
-    };
-    parser.reSyncTo = () => {
-        const skipped: IToken[] = [];
-        for (; tokensToSkip > 0; tokensToSkip--) {
-            skipped.push(parser.SKIP_TOKEN());
-        }
-        return skipped;
-    };
-    parser.canTokenTypeBeInsertedInRecovery = (type) => IMAGINED.has(type.name);
-    const recoverInRule = parser.tryInRuleRecovery.bind(parser);
-    parser.tryInRuleRecovery = (expected, follows) =>
-        (expected.name === '{' ? skipToBrace(parser, expected) : undefined) ?? recoverInRule(expected, follows);
-}
+export class LineRecovery {
+    private readonly parser: RecoveringParser;
+    /** How many tokens to leave out, found by the last search for a place to go on. */
+    private distance = 0;
 
-/** The next token, outside of blocks that begin after here, at which an open rule can go on. */
-function findAnchor(parser: RecoveringParser): { type: TokenType; distance: number } {
-    const follow = new Set(parser.flattenFollowSet().map((type) => type.name));
-    let blocks = 0;
-    let brackets = 0;
-    for (let ahead = 1; ; ahead++) {
-        const type = parser.LA(ahead).tokenType;
-        const outside = blocks === 0 && (brackets === 0 || type.name === 'EOL');
-        if (type === EOF || (outside && ANCHORS.has(type.name) && follow.has(type.name))) {
-            return { type, distance: ahead - 1 };
-        }
-        if (type.name === '{') {
-            blocks++;
-        } else if (type.name === '}') {
-            blocks = Math.max(0, blocks - 1);
-        } else if (type.name === '(' || type.name === '[') {
-            brackets++;
-        } else if (type.name === ')' || type.name === ']') {
-            brackets = Math.max(0, brackets - 1);
-        }
-        if (type.name === 'EOL' || type.name === '{' || type.name === '}') {
-            brackets = 0;
+    /** Makes the parser recover by lines; to be called before the parser is finalized. */
+    constructor(
+        chevrotainParser: EmbeddedActionsParser,
+        private readonly tokens: { endOfStatement: TokenType; broken: TokenType },
+        private readonly messages: IParserErrorMessageProvider,
+    ) {
+        const parser = chevrotainParser as unknown as RecoveringParser;
+        this.parser = parser;
+        parser.findReSyncTokenType = () => this.findAnchor();
+        parser.reSyncTo = (type) => {
+            const skipped = this.skip(this.distance);
+            if (type === tokens.broken) {
+                this.markBroken();
+            }
+            return skipped;
+        };
+        parser.canTokenTypeBeInsertedInRecovery = (type) => IMAGINED.has(type.name);
+        parser.canTokenTypeBeDeletedInRecovery = () => !KEPT.has(parser.LA(1).tokenType.name);
+        const recoverInRepetition = parser.tryInRepetitionRecovery.bind(parser);
+        parser.tryInRepetitionRecovery = (rule, args, canGoOn, expected) => {
+            if (expected !== EOF && expected.name !== '}') {
+                recoverInRepetition(rule, args, canGoOn, expected);
+            } else if (parser.LA(1).tokenType !== EOF) {
+                this.skipBrokenStatement(expected);
+                rule.apply(parser, args);
+            }
+        };
+        const recoverInRule = parser.tryInRuleRecovery.bind(parser);
+        parser.tryInRuleRecovery = (expected, follows) =>
+            (expected.name === '{' ? this.skipToBrace() : undefined) ?? recoverInRule(expected, follows);
+    }
+
+    /**
+     * To be called where a statement must end. What stands there instead is reported and left out, but for a block:
+     * before that a mark is put in, with which the grammar lets it follow a broken statement.
+     */
+    skipToStatementEnd(): void {
+        const { tokenType } = this.parser.LA(1);
+        if (tokenType !== this.tokens.endOfStatement && tokenType !== EOF) {
+            this.skipBrokenStatement(this.tokens.endOfStatement);
         }
     }
-}
 
-/** A word too many before a block must not cost the block. */
-function skipToBrace(parser: RecoveringParser, brace: TokenType): IToken | undefined {
-    for (let ahead = 1; parser.LA(ahead).tokenType !== EOF && parser.LA(ahead).tokenType.name !== 'EOL'; ahead++) {
-        if (parser.LA(ahead).tokenType !== brace) {
-            continue;
+    private skipBrokenStatement(expected: TokenType): void {
+        const { parser } = this;
+        const actual = parser.LA(1);
+        const previous = parser.LA(0);
+        const message = this.messages.buildMismatchTokenMessage({ expected, actual, previous, ruleName: parser.getCurrRuleFullName() });
+        parser.SAVE_ERROR(new MismatchedTokenException(message, actual, previous));
+        // A brace that closes nothing has been reported: it goes with the statement.
+        this.skip(actual.tokenType.name === '}' ? 1 : this.distanceToBlock());
+        if (parser.LA(1).tokenType.name === '{') {
+            this.markBroken();
         }
-        for (let skipped = 1; skipped < ahead; skipped++) {
-            parser.SKIP_TOKEN();
-        }
-        const found = parser.LA(1);
-        parser.consumeToken();
-        return found;
     }
-    return undefined;
+
+    /** Puts the mark of a broken statement before the next token. */
+    private markBroken(): void {
+        const { parser } = this;
+        const mark = impliedTokenAfter(parser.LA(1), this.tokens.broken, '');
+        if (parser.currIdx < 0) {
+            parser.tokVector.unshift(mark);
+            parser.tokVectorLength++;
+        } else {
+            // The last token has been read: its place is free.
+            parser.tokVector[parser.currIdx] = mark;
+            parser.currIdx--;
+        }
+    }
+
+    /**
+     * The next token, outside of blocks that begin after here, at which an open rule can go on.
+     * A block that no open rule can have is kept for the broken statement.
+     */
+    private findAnchor(): TokenType {
+        const follow = new Set(this.parser.flattenFollowSet().map((type) => type.name));
+        let blocks = 0;
+        let brackets = 0;
+        for (this.distance = 0; ; this.distance++) {
+            const type = this.parser.LA(this.distance + 1).tokenType;
+            const outside = blocks === 0 && (brackets === 0 || type.name === 'EOL' || type.name === '{');
+            if (type === EOF || (outside && ANCHORS.has(type.name) && follow.has(type.name))) {
+                return type;
+            }
+            if (type.name === '{' && blocks === 0 && follow.has(this.tokens.broken.name)) {
+                return this.tokens.broken;
+            }
+            switch (type.name) {
+                case '{':
+                    blocks++;
+                    brackets = 0;
+                    break;
+                case '}':
+                    blocks = Math.max(0, blocks - 1);
+                    brackets = 0;
+                    break;
+                case 'EOL':
+                    brackets = 0;
+                    break;
+                case '(':
+                case '[':
+                    brackets++;
+                    break;
+                case ')':
+                case ']':
+                    brackets = Math.max(0, brackets - 1);
+                    break;
+            }
+        }
+    }
+
+    private skip(count: number): IToken[] {
+        return Array.from({ length: count }, () => this.parser.SKIP_TOKEN());
+    }
+
+    /** How many tokens stand before the next brace or the end of the statement. */
+    private distanceToBlock(): number {
+        let distance = 0;
+        while (!['EOL', '{', '}', 'EOF'].includes(this.parser.LA(distance + 1).tokenType.name)) {
+            distance++;
+        }
+        return distance;
+    }
+
+    /** A word too many before a block must not cost the block. */
+    private skipToBrace(): IToken | undefined {
+        const distance = this.distanceToBlock();
+        const brace = this.parser.LA(distance + 1);
+        if (brace.tokenType.name !== '{') {
+            return undefined;
+        }
+        this.skip(distance);
+        this.parser.consumeToken();
+        return brace;
+    }
 }

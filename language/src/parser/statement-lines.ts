@@ -5,14 +5,12 @@
 //   2. the next line begins with one that something must come before; for connectives that may also begin a phrase
 //      of their own (`of Mdf` in a body) the next line must be indented deeper than the statement.
 //   A line that begins like a statement is never swallowed by an unfinished line before it.
-import type { IToken, TokenType } from 'chevrotain';
-import { impliedTokenAfter } from './implied-token.js';
+import type { IToken } from 'chevrotain';
 
 const OPERATORS = [',', '.', '..', ':', '=', '!=', '<=', '>=', '<', '>', '+', '-', '*', '/', '±', '+/-'];
 
-/** After one of these something must follow. */
-const OPEN_AT_END = new Set([
-    ...['{', '(', '[', ...OPERATORS],
+/** After one of these words something must follow. */
+const OPEN_WORDS_AT_END = new Set([
     ...[
         'at',
         'of',
@@ -36,6 +34,7 @@ const OPEN_AT_END = new Set([
     ],
     ...['except', 'above', 'below', 'before', 'behind', 'past', 'short'],
 ]);
+const OPEN_SIGNS_AT_END = new Set(['{', '(', '[', ...OPERATORS]);
 
 /** A line that begins with one of these goes on from the line before, however it is indented. */
 const OPEN_AT_START = new Set([...['{', ')', ']', ...OPERATORS], ...['per', 'because', 'then', 'else', 'and', 'or', 'except']]);
@@ -43,6 +42,26 @@ const OPEN_AT_START = new Set([...['{', ')', ']', ...OPERATORS], ...['per', 'bec
 /** A line that begins with one of these goes on from the line before if it is indented deeper. */
 const OPEN_AT_START_IF_DEEPER = new Set([
     ...['at', 'of', 'to', 'with', 'on', 'in', 'for', 'over', 'as', 'like', 'above', 'below', 'before', 'behind', 'mirrored'],
+]);
+
+/** After a word that something must follow none of these can stand. */
+const NO_TARGET = new Set([
+    'of',
+    'to',
+    'from',
+    'with',
+    'on',
+    'in',
+    'for',
+    'over',
+    'as',
+    'like',
+    'at',
+    'because',
+    'per',
+    'then',
+    'else',
+    'except',
 ]);
 
 /** Words that begin a statement: followed by a name or a number they cannot be anything else. */
@@ -65,66 +84,100 @@ const STATEMENT_WORDS = new Set([
         'divider',
         'rail',
     ],
-    ...[
-        'stile',
-        'kick',
-        'stretcher',
-        'filler',
-        'panel',
-        'layer',
-        'skirting',
-        'cornice',
-        'edge',
-        'every',
-        'join',
-        'hold',
-        'load',
-        'require',
-    ],
-    ...['allow', 'build', 'leave', 'repeat'],
+    ...['stile', 'kick', 'stretcher', 'filler', 'front', 'box', 'panel', 'layer', 'skirting', 'cornice', 'edge', 'join', 'hold', 'load'],
+    ...['require', 'allow', 'build', 'leave', 'repeat'],
 ]);
 
 /** What may follow a statement word that names no part: `back of Mdf`, `kick { ... }`. */
 const PHRASE_WORDS = new Set(['{', 'of', 'at', 'in', 'with', 'like', 'as', 'above', 'below']);
 
 const isWord = (token: IToken): boolean => /^[A-Za-z_\u00c0-\u024f]/.test(token.image);
-const isValueStart = (token: IToken): boolean => /^[0-9"#]/.test(token.image);
+const isValue = (token: IToken): boolean => /^[0-9"#]/.test(token.image);
+const isPlainWord = (token: IToken): boolean => token.tokenType.name === 'ID';
+const isName = (token: IToken): boolean => isWord(token) && !OPEN_AT_START.has(token.image) && !OPEN_AT_START_IF_DEEPER.has(token.image);
 
-/** The statement that the tokens so far belong to. */
-export interface OpenStatement {
-    /** Its first token, or undefined at the begin of a file or a block. */
-    first: IToken | undefined;
-    /** Whether the word `to` has been seen in it. */
-    hasTo: boolean;
+/** Whether something must follow this token, so that no statement ends with it. */
+export function isOpenAtEnd(token: IToken): boolean {
+    return OPEN_WORDS_AT_END.has(token.image) || OPEN_SIGNS_AT_END.has(token.image);
 }
 
-/**
- * Whether the line that begins with `token` continues the statement that `previous` ends.
- * @param next the token after `token`
- * @param bracketDepth how many ( and [ of the statement are open: inside them a line break means nothing
- */
-export function lineGoesOn(
-    statement: OpenStatement,
-    previous: IToken,
-    token: IToken,
-    next: IToken | undefined,
-    bracketDepth: number,
-): boolean {
-    if (beginsStatementForSure(token, next)) {
-        return false;
-    }
-    const deeper = statement.first === undefined || token.startColumn! > statement.first.startColumn!;
-    if (OPEN_AT_START.has(token.image)) {
-        return true;
-    }
-    if (!deeper && looksLikeStatement(token, next)) {
-        return token.image === 'to' && statement.first?.image === 'join' && !statement.hasTo;
-    }
-    return bracketDepth > 0 || OPEN_AT_END.has(previous.image) || (deeper && OPEN_AT_START_IF_DEEPER.has(token.image));
+/** Whether a line may begin with this token only if it goes on from the line before, or goes on when it is indented deeper. */
+export function isOpenAtStart(token: IToken): boolean {
+    return OPEN_AT_START.has(token.image) || OPEN_AT_START_IF_DEEPER.has(token.image);
 }
 
-function beginsStatementForSure(token: IToken, next: IToken | undefined): boolean {
-    return STATEMENT_WORDS.has(token.image) && next !== undefined && isOnSameLine(token, next) && (isName(next) || isValueStart(next));
+/** The statement that is being read, token by token. */
+export class OpenStatement {
+    private first: IToken | undefined;
+    private last: IToken | undefined;
+    private hasTo = false;
+    /** How many ( and [ are open: inside them a line break means nothing. */
+    private brackets = 0;
+
+    get isEmpty(): boolean {
+        return this.first === undefined;
+    }
+
+    /** Forgets what was read: the next token begins a statement. */
+    end(): void {
+        this.first = undefined;
+        this.last = undefined;
+        this.hasTo = false;
+        this.brackets = 0;
+    }
+
+    read(token: IToken): void {
+        if (token.image === '{') {
+            this.end();
+            return;
+        }
+        this.first ??= token;
+        this.last = token;
+        this.hasTo ||= token.image === 'to';
+        if (token.image === '(' || token.image === '[') {
+            this.brackets++;
+        } else if (token.image === ')' || token.image === ']') {
+            this.brackets = Math.max(0, this.brackets - 1);
+        }
+    }
+
+    /**
+     * Whether the line that begins with `token` continues this statement.
+     * @param next the token after `token`
+     */
+    goesOnWith(token: IToken, next: IToken | undefined): boolean {
+        const { first, last } = this;
+        if (first === undefined || last === undefined || this.isInterruptedBy(last, token, next)) {
+            return false;
+        }
+        if (OPEN_AT_START.has(token.image)) {
+            return true;
+        }
+        const deeper = token.startColumn! > first.startColumn!;
+        if (!deeper && looksLikeStatement(token, next)) {
+            return token.image === 'to' && first.image === 'join' && !this.hasTo;
+        }
+        return this.brackets > 0 || isOpenAtEnd(last) || (deeper && OPEN_AT_START_IF_DEEPER.has(token.image));
+    }
+
+    /** Whether the line begins a statement for sure, though the one before it may not be finished. */
+    private isInterruptedBy(last: IToken, token: IToken, next: IToken | undefined): boolean {
+        if (OPEN_WORDS_AT_END.has(last.image) && NO_TARGET.has(token.image)) {
+            return true;
+        }
+        if (next === undefined || next.startLine !== token.endLine) {
+            return false;
+        }
+        if (STATEMENT_WORDS.has(token.image)) {
+            return isName(next) || isValue(next) || (this.isInValue(last) && PHRASE_WORDS.has(next.image));
+        }
+        // No value has a name and then a number in it, or two names: these are properties.
+        return isPlainWord(token) && (isValue(next) || (this.isInValue(last) && isPlainWord(next)));
+    }
+
+    private isInValue(last: IToken): boolean {
+        return this.brackets > 0 || (last.image !== ',' && OPEN_SIGNS_AT_END.has(last.image));
+    }
 }
 
 /** A word and then a word, a value or a block: a property or a declaration, were it not for what stands before it. */
@@ -132,65 +185,9 @@ function looksLikeStatement(token: IToken, next: IToken | undefined): boolean {
     if (!isWord(token)) {
         return token.image === '}';
     }
-    if (next === undefined || !isOnSameLine(token, next)) {
+    if (next === undefined || next.startLine !== token.endLine) {
         return STATEMENT_WORDS.has(token.image);
     }
-    return isName(next) || isValueStart(next) || next.image === '{' || (STATEMENT_WORDS.has(token.image) && PHRASE_WORDS.has(next.image));
-}
-
-function isOnSameLine(token: IToken, next: IToken): boolean {
-    return next.startLine === token.endLine;
-}
-
-function isName(token: IToken): boolean {
-    return isWord(token) && !OPEN_AT_START.has(token.image) && !OPEN_AT_START_IF_DEEPER.has(token.image);
-}
-
-/**
- * Puts in the ends of statements: at the ends of their lines, before `}` and at the end of the file.
- * @param finish whether the last line is finished; false when only the text before a cursor is read
- */
-export function markStatementEnds(tokens: readonly IToken[], endOfStatement: TokenType, finish: boolean): IToken[] {
-    const marked: IToken[] = [];
-    let statement: OpenStatement = { first: undefined, hasTo: false };
-    let bracketDepth = 0;
-    const endAfter = (token: IToken): void => {
-        marked.push(impliedTokenAfter(token, endOfStatement, ''));
-        statement = { first: undefined, hasTo: false };
-        bracketDepth = 0;
-    };
-    for (let index = 0; index < tokens.length; index++) {
-        const token = tokens[index]!;
-        const previous = tokens[index - 1];
-        if (previous && statement.first) {
-            const closesBlock = token.image === '}';
-            const newLine = token.startLine! > previous.endLine!;
-            if (closesBlock || (newLine && !lineGoesOn(statement, previous, token, tokens[index + 1], bracketDepth))) {
-                endAfter(previous);
-            }
-        }
-        marked.push(token);
-        if (token.image === '(' || token.image === '[') {
-            bracketDepth++;
-        } else if ((token.image === ')' || token.image === ']') && bracketDepth > 0) {
-            bracketDepth--;
-        }
-        if (token.image === '{' || token.tokenType === endOfStatement) {
-            statement = { first: undefined, hasTo: false };
-            bracketDepth = 0;
-        } else {
-            statement.first ??= token;
-            statement.hasTo ||= token.image === 'to';
-        }
-    }
-    const last = tokens[tokens.length - 1];
-    if (last && finish) {
-        endAfter(last);
-    }
-    return marked;
-}
-
-/** Whether something must follow this token, so that the statement cannot end with it. */
-export function isOpenAtEnd(token: IToken): boolean {
-    return OPEN_AT_END.has(token.image);
+    const beginsStatement = token.image === 'every' || STATEMENT_WORDS.has(token.image);
+    return isName(next) || isValue(next) || next.image === '{' || (beginsStatement && PHRASE_WORDS.has(next.image));
 }

@@ -1,0 +1,15 @@
+// The services that make a syntax tree from a text. Knows which class does what: nothing of names or of the rest of the language.
+import type { LangiumCoreServices, Module, PartialLangiumCoreServices } from 'langium';
+import { CasewrightLexer } from './casewright-lexer.js';
+import { createCasewrightParser } from './casewright-parser.js';
+import { CasewrightSyntaxMessages } from './syntax-messages.js';
+import { CasewrightWordValues } from './word-values.js';
+
+export const CasewrightParserModule: Module<LangiumCoreServices, PartialLangiumCoreServices> = {
+    parser: {
+        Lexer: (services) => new CasewrightLexer(services),
+        LangiumParser: createCasewrightParser,
+        ParserErrorMessageProvider: () => new CasewrightSyntaxMessages(),
+        ValueConverter: () => new CasewrightWordValues(),
+    },
+};
