@@ -175,7 +175,10 @@ function addPartsTo(construction: Construction, statement: PartStatement, contex
         const group = groupOf(construction, statement, declaration, counts[index] ?? 0, { first: parts.length, total }, context);
         parts.push(...group);
         const name = declaration.name;
-        naming.bind(declaration.id, () => (group.length > 0 ? { is: 'parts', parts: group, name } : undefined));
+        const value = (): Value | undefined => (group.length > 0 ? { is: 'parts', parts: group, name } : undefined);
+        naming.bind(declaration.id, value);
+        // a part put into a case is also a part of that case
+        if (naming.build !== context.build) context.build.scope.bind(declaration.id, value);
     }
     for (const part of parts) {
         context.build.addPart(part);

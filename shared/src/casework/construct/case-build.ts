@@ -131,6 +131,10 @@ export class CaseBuild {
     partsBefore(part: PlacedPart): readonly PlacedPart[] {
         return this.parts.filter((other) => other.order < part.order);
     }
+    /** The turn of the last part of a statement: parts of one statement do not see what the others keep free. */
+    lastOrderOf(statement: PlacedPart['statement']): number {
+        return this.parts.findLast((part) => part.statement === statement)?.order ?? 0;
+    }
     findPart(id: DeclarationId | undefined): PlacedPart | undefined {
         if (id === undefined) return undefined;
         return this.parts.find((part) => part.declaration.id === id) ?? this.parent?.findPart(id);

@@ -1,5 +1,5 @@
 /** A curve as a case uses it: depth over height or over width, in the case's own coordinates. */
-import { arcCurve, bowCurve, type Curve, type CurveRefusal, lineCurve, point } from '../../geometry/index.js';
+import { arcCurve, bowCurve, type Curve, type CurveRefusal, lineCurve, parallelCurve, point } from '../../geometry/index.js';
 import { dimension, formatLength, quantity, real } from '../../quantity/index.js';
 import type { FactDeclaration, Property, Span } from '../design/design.js';
 import type { Axis } from '../model/casework.js';
@@ -15,15 +15,15 @@ import type { Scope } from './scope.js';
 export type CurveUse = 'height' | 'width';
 
 export class CurveLaw {
-    private readonly made: Cell<Curve>;
+    protected readonly made: Cell<Curve>;
     readonly name: string;
     readonly over: CurveUse;
 
     constructor(
-        private readonly construction: Construction,
+        protected readonly construction: Construction,
         readonly declaration: FactDeclaration,
-        private readonly build: CaseBuild,
-        private readonly scope: Scope,
+        protected readonly build: CaseBuild,
+        protected readonly scope: Scope,
     ) {
         this.name = declaration.name;
         this.over = declaration.over === 'width' ? 'width' : 'height';
@@ -33,6 +33,11 @@ export class CurveLaw {
     get curve(): Curve | undefined {
         return this.made.value;
     }
+    /** The same line so far outside, square to it. */
+    parallel(distance: Measure): CurveLaw {
+        return new ParallelLaw(this.construction, this.declaration, this.build, this.scope, this, distance);
+    }
+
     /** The axis of its abscissa. */
     get axis(): Axis {
         return this.over === 'width' ? 'x' : 'z';
@@ -81,7 +86,7 @@ export class CurveLaw {
         return { kind: 'curve' as const, about: [this.name, where], span: this.declaration.nameSpan };
     }
 
-    private make(): Curve | undefined {
+    protected make(): Curve | undefined {
         const from = this.end('from', 'lo');
         const to = this.end('to', 'hi');
         if (!from || !to) return undefined;
@@ -121,11 +126,32 @@ export class CurveLaw {
         return inward ? -numberOf(rise) : numberOf(rise);
     }
 
-    private refuse(refusal: CurveRefusal, at: { readonly span: Span }): undefined {
+    protected refuse(refusal: CurveRefusal, at: { readonly span: Span }): undefined {
         const length = (millimetres: number): string =>
             formatLength(millimetres, this.build.metric ? { system: 'mm', decimals: 0 } : { system: 'inch', denominator: 16 }).text;
         const [message, hint] = sayRefusal(refusal, this.name, length);
         return this.construction.report('CRV-002', { span: at.span, message, hint });
+    }
+}
+
+/** A line that keeps its distance from another. */
+class ParallelLaw extends CurveLaw {
+    constructor(
+        construction: Construction,
+        declaration: FactDeclaration,
+        build: CaseBuild,
+        scope: Scope,
+        private readonly base: CurveLaw,
+        private readonly distance: Measure,
+    ) {
+        super(construction, declaration, build, scope);
+    }
+
+    protected override make(): Curve | undefined {
+        const { curve } = this.base;
+        if (!curve) return undefined;
+        const outcome = parallelCurve(curve, -numberOf(this.distance));
+        return outcome.ok ? outcome.curve : this.refuse(outcome.refusal, this.declaration);
     }
 }
 

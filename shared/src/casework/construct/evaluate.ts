@@ -8,6 +8,7 @@ import { combine, compareMeasures } from './arithmetic.js';
 import { Cell } from './cell.js';
 import type { Construction } from './construction.js';
 import { callFunction } from './functions.js';
+import { allParts } from './joints.js';
 import { derived, literal } from './measures.js';
 import { itemOf, memberOf } from './members.js';
 import { Scope } from './scope.js';
@@ -77,16 +78,25 @@ function evaluateName(construction: Construction, expression: Extract<Expression
         case 'recipe':
         case 'design':
             return { is: 'thing', declaration };
-        case 'part':
+        case 'part': {
+            // it may stand in an opening or case that this place lies outside of
+            const parts = scope.build ? allParts(scope.build.outermost).filter((part) => part.declaration === declaration) : [];
+            if (parts.length > 0) return { is: 'parts', parts, name: expression.name };
+            return reportNotBuilt(construction, expression);
+        }
         case 'opening':
-            return construction.report('NAM-009', {
-                span: expression.span,
-                message: `\`${expression.name}\` is not built where this stands`,
-                hint: 'it is declared in a block that this build leaves out, or further in',
-            });
+            return reportNotBuilt(construction, expression);
         default:
             return undefined;
     }
+}
+
+function reportNotBuilt(construction: Construction, expression: Extract<Expression, { is: 'name' }>): undefined {
+    return construction.report('NAM-009', {
+        span: expression.span,
+        message: `\`${expression.name}\` is not built where this stands`,
+        hint: 'it is declared in a block that this build leaves out, or further in',
+    });
 }
 
 const letsOfFiles = new WeakMap<Construction, Map<string, Cell<Value>>>();

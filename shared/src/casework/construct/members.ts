@@ -2,6 +2,7 @@
 import { dimension, real } from '../../quantity/index.js';
 import type { Expression } from '../design/design.js';
 import type { Stage } from '../model/casework.js';
+import type { CaseBuild } from './case-build.js';
 import type { Construction } from './construction.js';
 import { axisOfFace, faceOfPart, facesOfAxis, isFaceName } from './kinds.js';
 import { minus } from './measures.js';
@@ -39,6 +40,7 @@ export function memberOf(construction: Construction, receiver: Value, expression
         case 'opening':
             return (
                 memberOfRoom(receiver.room, member) ??
+                partsNamed(receiver.room.build, member, receiver.room) ??
                 unknownMember(construction, receiver, expression, ['width', 'height', 'depth', 'left', 'right', 'top', 'bottom'])
             );
         case 'thing': {
@@ -53,8 +55,8 @@ export function memberOf(construction: Construction, receiver: Value, expression
 
 function memberOfPart(construction: Construction, part: PlacedPart, expression: Member): Value | undefined {
     const { member } = expression;
-    const own = expression.id === undefined ? undefined : part.nested?.scope.lookup(expression.id);
-    if (own) return own();
+    const own = part.nested && memberOfCase(part.nested, expression);
+    if (own) return own;
     if (part.nested && (member === 'width' || member === 'height' || member === 'depth')) return memberOfRoom(part.nested.room, member);
     if (stages.includes(member)) return { is: 'stage', part, stage: member as Stage };
     if (member === 'thickness') return measured(part.thickness.value);
@@ -81,6 +83,19 @@ function memberOfPart(construction: Construction, part: PlacedPart, expression: 
         );
     const { axis: along, end } = axisOfFace(face);
     return { is: 'face', axis: along, end, name: `${part.name}.${member}`, spot: () => part.faceSpot(along, end), part };
+}
+
+/** A part or opening of a case inside a case: declared in its design, or put into it from outside. */
+function memberOfCase(build: CaseBuild, expression: Member): Value | undefined {
+    const declared = expression.id === undefined ? undefined : build.scope.lookup(expression.id);
+    if (declared) return declared();
+    const opening = build.openings.find((room) => room.name === expression.member);
+    return opening ? { is: 'opening', room: opening } : partsNamed(build, expression.member);
+}
+
+function partsNamed(build: CaseBuild, name: string, room?: Room): Value | undefined {
+    const parts = build.parts.filter((part) => part.declaration.name === name && (!room || part.room === room));
+    return parts.length > 0 ? { is: 'parts', parts, name } : undefined;
 }
 
 function memberOfRoom(room: Room, member: string): Value | undefined {

@@ -1,13 +1,13 @@
 /** Places: a distance, a way, a face. Where they lie on an axis, and which face of a part they place. */
 
-import { Rational } from '../../quantity/index.js';
+import { Rational, real } from '../../quantity/index.js';
 import type { Expression, Place, Relation } from '../design/design.js';
 import type { Axis, FaceName } from '../model/casework.js';
 import type { Measure } from '../model/measure.js';
 import type { Construction } from './construction.js';
 import { evaluate, expectLength } from './evaluate.js';
 import { axisOfFace, facesOfAxis, isFaceName, kindOfPart } from './kinds.js';
-import { because, minus, numberOf, plus, times } from './measures.js';
+import { because, minus, numberOf, plus, type Says, times } from './measures.js';
 import { type Asker, anyone, type Room, type Spot } from './room.js';
 import type { Scope } from './scope.js';
 import { describeValue, type Value } from './value.js';
@@ -206,12 +206,22 @@ function middleOf(context: PlaceContext, axis: Axis): Spot {
 }
 
 function offset(from: Spot, distance: Measure, sign: 1 | -1, place: Place): Spot {
-    const says = { kind: 'operation' as const, about: [sign > 0 ? '+' : '-', from.bound.name], span: place.span };
-    const measure = sign > 0 ? plus(from.measure, distance, says) : minus(from.measure, distance, says);
-    return {
-        measure: because(measure, { kind: 'face', about: ['its place', 'the text'], span: place.span }),
-        bound: { name: 'its place', stopped: false },
-    };
+    const says = { kind: 'face' as const, about: [`${sign > 0 ? 'on' : 'back'} from ${from.bound.name}`, 'the text'], span: place.span };
+    const bound = { name: 'its place', stopped: false };
+    if (from.line) return { ...pastLine(from, distance, sign, says), line: from.line, bound };
+    const { measure } = from;
+    // from the very start of an axis the place is the distance itself: a sum with zero explains nothing
+    const isFromZero = sign > 0 && measure !== undefined && real.isZero(measure.quantity.value) && measure.why.inputs.length === 0;
+    if (isFromZero) return { measure: because(distance, says), bound };
+    return { measure: sign > 0 ? plus(measure, distance, says) : minus(measure, distance, says), bound };
+}
+
+/** A distance past a curve is kept beside it: how deep it is depends on where the part lies along the curve. */
+function pastLine(from: Spot, distance: Measure, sign: 1 | -1, says: Says): Pick<Spot, 'measure' | 'beyond'> {
+    const more = sign > 0 ? distance : times(distance, Rational.of(-1), says);
+    const beyond = from.beyond ? plus(from.beyond, more, says) : more;
+    const measure = plus(from.measure, more, says);
+    return beyond ? { measure, beyond } : { measure };
 }
 
 function noSuchPlace(context: PlaceContext, place: Place, message: string): undefined {

@@ -11,10 +11,12 @@ import { findExtents } from './extents.js';
 import { axisOfFace, facesOfAxis, isAssemblyKind, type KindOfPart, kindOfPart, nameOfFace } from './kinds.js';
 import { type LayerPlan, layersOfPart, thicknessOfPart } from './layers.js';
 import { because, minus, numberOf } from './measures.js';
+import type { Placement } from './place.js';
 import type { Asker, Room, Spot } from './room.js';
-import { type Extents, endsOf } from './run.js';
+import { type Extent, type Extents, endsOf } from './run.js';
 import type { Scope } from './scope.js';
 import { factsOfPart, type PartFacts } from './sizes.js';
+import { findPlacements, findThicknessExtent } from './thickness-place.js';
 
 /** How a list of shares placed it along one axis, instead of a place of its own. */
 export interface SharedPlace {
@@ -50,6 +52,8 @@ export class PlacedPart implements Asker {
     readonly description: Cell<Description>;
     readonly layers: Cell<readonly LayerPlan[]>;
     readonly thickness: Cell<Measure>;
+    readonly placements: Cell<ReadonlyMap<Axis, Placement>>;
+    readonly thicknessExtent: Cell<Extent>;
     readonly extents: Cell<Extents>;
     private readonly factsCell: Cell<PartFacts>;
     hand: Hand | undefined;
@@ -75,6 +79,8 @@ export class PlacedPart implements Asker {
         this.description = new Cell(construction, `${this.path}`, nameSpan, () => describePart(construction, this));
         this.layers = new Cell(construction, `${this.path}.layers`, nameSpan, () => layersOfPart(construction, this));
         this.thickness = new Cell(construction, `${this.path}.thickness`, nameSpan, () => thicknessOfPart(construction, this));
+        this.placements = new Cell(construction, `${this.path}, its place`, nameSpan, () => findPlacements(construction, this));
+        this.thicknessExtent = new Cell(construction, `${this.path}, its place`, nameSpan, () => findThicknessExtent(this));
         this.extents = new Cell(construction, `${this.path}`, nameSpan, () => findExtents(construction, this));
         this.factsCell = new Cell(construction, `${this.path}, its joints`, nameSpan, () => factsOfPart(construction, this));
     }
@@ -98,7 +104,8 @@ export class PlacedPart implements Asker {
 
     /** Where one of its faces is, with the part as what bounds there. */
     faceSpot(axis: Axis, end: 'lo' | 'hi'): Spot | undefined {
-        const spot = this.extents.value?.[axis][end];
+        // where a part lies must not depend on how far it runs: a curve may end at the part that it shapes
+        const spot = (axis === this.kindOf?.thickness ? this.thicknessExtent.value : this.extents.value?.[axis])?.[end];
         if (!spot) return undefined;
         const face = facesOfAxis[axis][end];
         const name = `${this.name}.${nameOfFace(this.kind, face, this.hand)}`;

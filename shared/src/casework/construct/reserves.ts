@@ -18,6 +18,8 @@ import { stepsOf } from './treatments.js';
 /** Something kept free at a face of a case. */
 export interface Reserve {
     readonly face: FaceName;
+    /** The part that is cut for it, if one is: it does not keep clear of its own cut. */
+    readonly by?: PlacedPart;
     /** Parts written up to this one do not see it. */
     readonly order: number;
     readonly for: DeclarationName;
@@ -41,9 +43,15 @@ export function nameOfTarget(target: Expression): DeclarationName {
 export function lessReserves(spot: Spot, reserves: readonly Reserve[], face: FaceName, asker: Asker): Spot {
     const { end } = axisOfFace(face);
     let { measure, bound } = spot;
+    const seen = new Set<string>();
     for (const reserve of reserves) {
         if (reserve.face !== face || reserve.order >= asker.order) continue;
         if (reserve.for.id !== undefined && reserve.for.id === asker.declaration?.id) continue;
+        if (reserves.some((own) => own.by === asker && own.face === face && own.for.id === reserve.for.id)) continue;
+        // both sides are rabbeted for one back: the room for it is kept once
+        const name = reserve.for.id ?? reserve.for.name;
+        if (seen.has(name)) continue;
+        seen.add(name);
         const says = { kind: 'reserve' as const, about: [reserve.for.name], span: reserve.span };
         measure = end === 'lo' ? plus(measure, reserve.size(), says) : minus(measure, reserve.size(), says);
         bound = { name: `${reserve.for.name}.${end === 'lo' ? 'front' : 'back'}`, stopped: false };
@@ -68,27 +76,29 @@ export function reservesOfPart(construction: Construction, part: PlacedPart): re
     const description = part.description.value;
     if (!description) return [];
     const found: Reserve[] = [];
+    const order = part.build.lastOrderOf(part.statement);
     for (const { step, edges, scope } of cutsForOthers(construction, part)) {
         for (const face of edges) {
             if (!isFaceName(face) || !step.for) continue;
             const target = nameOfTarget(step.for);
             found.push({
                 face,
-                order: part.order,
+                order,
+                by: part,
                 for: target,
                 span: step.span,
                 size: () => roomForStep(construction, part, step, scope, target),
             });
         }
     }
-    for (const leave of allLeaves(part)) found.push(...reservesOfLeave(construction, part, leave));
+    for (const leave of allLeaves(part)) found.push(...reservesOfLeave(construction, { order, build: part.build, by: part }, leave));
     return found;
 }
 
 /** The statement `leave`, in a case or a layer. */
 export function reservesOfLeave(
     construction: Construction,
-    part: { readonly order: number; readonly build: PlacedPart['build'] },
+    part: { readonly order: number; readonly build: PlacedPart['build']; readonly by?: PlacedPart },
     leave: Scoped<LeaveStatement>,
 ): readonly Reserve[] {
     const { said, scope } = leave;
@@ -106,7 +116,7 @@ export function reservesOfLeave(
             said.size
                 ? expectLength(construction, evaluateMeasure(construction, said.size, scope), said.size.span)
                 : thicknessOf(part.build.findPart(target.id));
-        return [{ face: name, order: part.order, for: target, size, span: said.span }];
+        return [{ face: name, order: part.order, for: target, size, span: said.span, ...(part.by ? { by: part.by } : {}) }];
     });
 }
 

@@ -12,6 +12,8 @@ export interface Spot {
     readonly measure: Measure | undefined;
     readonly bound: Bound;
     readonly line?: CurveLaw;
+    /** How far past the line it is, measured forward. */
+    readonly beyond?: Measure;
 }
 
 /** Who asks for a face of a room: room kept for a part is there for that part alone. */

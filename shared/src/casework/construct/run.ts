@@ -71,6 +71,8 @@ export function follow(run: Run): RunResult {
 interface Meeting {
     readonly own: Record<Axis, Ends>;
     readonly other: Record<Axis, Ends>;
+    /** Under a curve, the least depth of the thing where the other one is: what stands so far forward closes its way. */
+    readonly ownDepth: Ends;
 }
 
 /** Where two things share room, each with its own extent there. */
@@ -80,20 +82,22 @@ function meeting(extents: Extents, obstacle: PlacedPart): Meeting | undefined {
     const other = others && endsOf(others);
     if (!own || !others || !other) return undefined;
     const shared = (axis: Axis): Ends => ({ lo: Math.max(own[axis].lo, other[axis].lo), hi: Math.min(own[axis].hi, other[axis].hi) });
-    own.y = localDepth(own.y, extents.y.hi.line, shared('x'), shared('z'));
-    other.y = localDepth(other.y, others.y.hi.line, shared('x'), shared('z'));
+    const [x, z] = [shared('x'), shared('z')];
+    const ownDepth = localDepth(own.y, extents.y.hi.line, x, z, 'least');
+    own.y = localDepth(own.y, extents.y.hi.line, x, z, 'most');
+    other.y = localDepth(other.y, others.y.hi.line, x, z, 'most');
     for (const axis of axes) {
         const { lo, hi } = shared(axis);
         if (hi - lo <= tolerance.fit) return undefined;
     }
-    return { own, other };
+    return { own, other, ownDepth };
 }
 
 /** How deep a thing with a curved front is where the other one is. */
-function localDepth(ends: Ends, line: CurveLaw | undefined, x: Ends, z: Ends): Ends {
+function localDepth(ends: Ends, line: CurveLaw | undefined, x: Ends, z: Ends, which: 'least' | 'most'): Ends {
     const along = line?.over === 'width' ? x : z;
     const range = line?.range(along.lo, along.hi);
-    return range ? { lo: ends.lo, hi: range.most } : ends;
+    return range ? { lo: ends.lo, hi: range[which] } : ends;
 }
 
 export function endsOf(extents: Extents): Record<Axis, Ends> | undefined {
@@ -107,13 +111,14 @@ export function endsOf(extents: Extents): Record<Axis, Ends> | undefined {
 }
 
 /** Whether the obstacle closes the whole way along an axis: it covers the other axes, or the thing is thin there. */
-function isStopped(run: Run, axis: Axis, { own, other }: Meeting): boolean {
+function isStopped(run: Run, axis: Axis, { own, other, ownDepth }: Meeting): boolean {
     if (run.fixed.has(`${axis}lo`) && run.fixed.has(`${axis}hi`)) return false;
+    const needed = { ...own, y: ownDepth };
     return axes.every(
         (across) =>
             across === axis ||
             run.through.includes(across) ||
-            (other[across].lo <= own[across].lo + tolerance.fit && other[across].hi >= own[across].hi - tolerance.fit),
+            (other[across].lo <= needed[across].lo + tolerance.fit && other[across].hi >= needed[across].hi - tolerance.fit),
     );
 }
 

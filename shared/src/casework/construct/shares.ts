@@ -12,7 +12,7 @@ import type { BodyContext } from './body.js';
 import { Cell } from './cell.js';
 import type { Construction } from './construction.js';
 import { evaluate, expectLength } from './evaluate.js';
-import { axes, facesOfAxis, kindOfPart } from './kinds.js';
+import { axes, facesOfAxis, kindOfPart, nameOfFace } from './kinds.js';
 import { derived, minus, numberOf, plus, total } from './measures.js';
 import type { PlacedPart } from './placed-part.js';
 import type { Asker, Room, Spot } from './room.js';
@@ -236,7 +236,9 @@ class Division {
             return this.highOf(index - 1);
         }
         const before = index === 0 ? extent.lo : this.highOf(index - 1);
-        const says = { kind: 'face' as const, about: ['its place', 'the list of openings'], span: this.property.span };
+        const part = this.parts[index];
+        const face = part ? nameOfFace(part.kind, facesOfAxis[this.axis].lo, part.hand) : '';
+        const says = { kind: 'face' as const, about: [face, part?.name ?? ''], span: this.property.span };
         return before && { measure: plus(before.measure, this.lengthOf(items[index]), says), bound };
     }
 
@@ -245,8 +247,9 @@ class Division {
         if (!low) return undefined;
         const bound = { name: this.of === 'own' ? (this.parts[index]?.name ?? 'its share') : 'its thickness', stopped: false };
         const size = this.of === 'own' ? this.lengthOf(this.items.value?.[index]) : this.parts[index]?.thickness.value;
-        const says = { kind: 'face' as const, about: ['its far face', 'its place'] };
-        return { measure: plus(low.measure, size, says), bound };
+        const part = this.parts[index];
+        const face = part ? nameOfFace(part.kind, facesOfAxis[this.axis].hi, part.hand) : '';
+        return { measure: plus(low.measure, size, { kind: 'face', about: [face, part?.name ?? ''] }), bound };
     }
 }
 

@@ -31,10 +31,15 @@ export class Things {
         return this.thing(id)?.properties.get(name);
     }
 
-    /** All that were asked for, in the order of asking. */
+    /** All that were asked for, in the order of asking, and what they name: the species of a material. */
     all(): ReadonlyMap<DeclarationId, Thing> {
         const all = new Map<DeclarationId, Thing>();
-        for (const [id, cell] of this.cells) if (cell.value) all.set(id, cell.value);
+        // Asking for a thing adds its cell, and the loop comes to it later.
+        for (const [id, cell] of this.cells) {
+            if (!cell.value) continue;
+            all.set(id, cell.value);
+            for (const value of cell.value.properties.values()) if (value.is === 'thing') this.thing(value.id);
+        }
         return all;
     }
 

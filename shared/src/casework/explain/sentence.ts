@@ -27,9 +27,7 @@ export function sentenceOf(why: Derivation): string {
         case 'operation':
             return operation(why.about);
         case 'face':
-            return second === 'the text' || second === 'its place' || second === 'the middle' || second === 'the list of openings'
-                ? `${first}, from ${second}`
-                : `the ${first} of ${second}`;
+            return second === 'the text' || second === 'the middle' ? first : faceWords(first, second);
         case 'between':
             return `from ${first} to ${second}`;
         case 'stops':
@@ -59,4 +57,10 @@ function operation(about: readonly string[]): string {
     if (what === 'both ends') return 'at both ends';
     if (what === 'half') return 'half of it';
     return what;
+}
+
+/** `the upper face of Tier[1]`, `the front of PotteryCase` */
+function faceWords(face: string, owner: string): string {
+    const isFace = face === 'upper' || face === 'lower' || face === 'inner' || face === 'outer';
+    return `the ${face}${isFace ? ' face' : ''} of ${owner}`;
 }
