@@ -936,6 +936,19 @@ export function isNamed(item: unknown): item is Named {
     return reflection.isInstance(item, Named.$type);
 }
 
+export type NameOfRecipe = string;
+
+export function isNameOfRecipe(item: unknown): item is NameOfRecipe {
+    return typeof item === 'string';
+}
+
+/** A thing of this file or of one that is used, or of one that is used by a name of its own: `shop.Box`. */
+export type NameOfThing = string;
+
+export function isNameOfThing(item: unknown): item is NameOfThing {
+    return typeof item === 'string';
+}
+
 export interface OfClause extends langium.AstNode {
     readonly $container: Body | DesignDeclaration | EveryStatement | Fact | PartDeclaration | Property | Step;
     readonly $type: 'OfClause';

@@ -2932,7 +2932,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
           {
             "$type": "RuleCall",
             "rule": {
-              "$ref": "#/rules@158"
+              "$ref": "#/rules@160"
             },
             "arguments": []
           }
@@ -2986,7 +2986,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
               {
                 "$type": "RuleCall",
                 "rule": {
-                  "$ref": "#/rules@157"
+                  "$ref": "#/rules@159"
                 },
                 "arguments": []
               },
@@ -3008,7 +3008,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
           {
             "$type": "RuleCall",
             "rule": {
-              "$ref": "#/rules@158"
+              "$ref": "#/rules@160"
             },
             "arguments": []
           }
@@ -3182,7 +3182,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
                 "terminal": {
                   "$type": "RuleCall",
                   "rule": {
-                    "$ref": "#/rules@154"
+                    "$ref": "#/rules@156"
                   },
                   "arguments": []
                 }
@@ -3194,7 +3194,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
                 "terminal": {
                   "$type": "RuleCall",
                   "rule": {
-                    "$ref": "#/rules@155"
+                    "$ref": "#/rules@157"
                   },
                   "arguments": []
                 }
@@ -3446,7 +3446,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
                 {
                   "$type": "RuleCall",
                   "rule": {
-                    "$ref": "#/rules@156"
+                    "$ref": "#/rules@158"
                   },
                   "arguments": []
                 },
@@ -4104,7 +4104,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
               {
                 "$type": "RuleCall",
                 "rule": {
-                  "$ref": "#/rules@157"
+                  "$ref": "#/rules@159"
                 },
                 "arguments": []
               },
@@ -4126,7 +4126,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
           {
             "$type": "RuleCall",
             "rule": {
-              "$ref": "#/rules@158"
+              "$ref": "#/rules@160"
             },
             "arguments": []
           }
@@ -4372,7 +4372,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
             "terminal": {
               "$type": "RuleCall",
               "rule": {
-                "$ref": "#/rules@132"
+                "$ref": "#/rules@134"
               },
               "arguments": []
             }
@@ -4453,7 +4453,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
             "terminal": {
               "$type": "RuleCall",
               "rule": {
-                "$ref": "#/rules@156"
+                "$ref": "#/rules@158"
               },
               "arguments": []
             }
@@ -4506,7 +4506,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
             "terminal": {
               "$type": "RuleCall",
               "rule": {
-                "$ref": "#/rules@131"
+                "$ref": "#/rules@133"
               },
               "arguments": []
             }
@@ -4677,7 +4677,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
             "terminal": {
               "$type": "RuleCall",
               "rule": {
-                "$ref": "#/rules@131"
+                "$ref": "#/rules@133"
               },
               "arguments": []
             }
@@ -5231,7 +5231,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
                   "terminal": {
                     "$type": "RuleCall",
                     "rule": {
-                      "$ref": "#/rules@128"
+                      "$ref": "#/rules@129"
                     },
                     "arguments": []
                   },
@@ -6090,7 +6090,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
                   "terminal": {
                     "$type": "RuleCall",
                     "rule": {
-                      "$ref": "#/rules@129"
+                      "$ref": "#/rules@130"
                     },
                     "arguments": []
                   },
@@ -6481,7 +6481,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
               "terminal": {
                 "$type": "RuleCall",
                 "rule": {
-                  "$ref": "#/rules@128"
+                  "$ref": "#/rules@129"
                 },
                 "arguments": []
               },
@@ -6675,7 +6675,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
             "terminal": {
               "$type": "RuleCall",
               "rule": {
-                "$ref": "#/rules@138"
+                "$ref": "#/rules@140"
               },
               "arguments": []
             }
@@ -6790,7 +6790,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
               "terminal": {
                 "$type": "RuleCall",
                 "rule": {
-                  "$ref": "#/rules@128"
+                  "$ref": "#/rules@129"
                 },
                 "arguments": []
               },
@@ -7409,7 +7409,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
           {
             "$type": "RuleCall",
             "rule": {
-              "$ref": "#/rules@158"
+              "$ref": "#/rules@160"
             },
             "arguments": []
           }
@@ -7434,7 +7434,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
             "terminal": {
               "$type": "RuleCall",
               "rule": {
-                "$ref": "#/rules@157"
+                "$ref": "#/rules@159"
               },
               "arguments": []
             }
@@ -7486,7 +7486,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
                     {
                       "$type": "RuleCall",
                       "rule": {
-                        "$ref": "#/rules@156"
+                        "$ref": "#/rules@158"
                       },
                       "arguments": []
                     }
@@ -7995,7 +7995,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
             "terminal": {
               "$type": "RuleCall",
               "rule": {
-                "$ref": "#/rules@156"
+                "$ref": "#/rules@158"
               },
               "arguments": []
             }
@@ -9027,7 +9027,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
                       "terminal": {
                         "$type": "RuleCall",
                         "rule": {
-                          "$ref": "#/rules@130"
+                          "$ref": "#/rules@132"
                         },
                         "arguments": []
                       },
@@ -9215,7 +9215,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
           "terminal": {
             "$type": "RuleCall",
             "rule": {
-              "$ref": "#/rules@129"
+              "$ref": "#/rules@131"
             },
             "arguments": []
           },
@@ -9823,7 +9823,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
                     "terminal": {
                       "$type": "RuleCall",
                       "rule": {
-                        "$ref": "#/rules@153"
+                        "$ref": "#/rules@155"
                       },
                       "arguments": []
                     }
@@ -9930,7 +9930,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
                       "terminal": {
                         "$type": "RuleCall",
                         "rule": {
-                          "$ref": "#/rules@130"
+                          "$ref": "#/rules@132"
                         },
                         "arguments": []
                       },
@@ -10208,7 +10208,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
         "terminal": {
           "$type": "RuleCall",
           "rule": {
-            "$ref": "#/rules@153"
+            "$ref": "#/rules@155"
           },
           "arguments": []
         }
@@ -10230,7 +10230,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
         "terminal": {
           "$type": "RuleCall",
           "rule": {
-            "$ref": "#/rules@143"
+            "$ref": "#/rules@145"
           },
           "arguments": []
         }
@@ -10255,7 +10255,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
             "terminal": {
               "$type": "RuleCall",
               "rule": {
-                "$ref": "#/rules@154"
+                "$ref": "#/rules@156"
               },
               "arguments": []
             }
@@ -10267,7 +10267,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
             "terminal": {
               "$type": "RuleCall",
               "rule": {
-                "$ref": "#/rules@155"
+                "$ref": "#/rules@157"
               },
               "arguments": []
             }
@@ -10715,14 +10715,14 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
           {
             "$type": "RuleCall",
             "rule": {
-              "$ref": "#/rules@129"
+              "$ref": "#/rules@131"
             },
             "arguments": []
           },
           {
             "$type": "RuleCall",
             "rule": {
-              "$ref": "#/rules@134"
+              "$ref": "#/rules@136"
             },
             "arguments": []
           }
@@ -10735,6 +10735,81 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
     },
     {
       "$type": "ParserRule",
+      "name": "NameOfThing",
+      "dataType": "string",
+      "definition": {
+        "$type": "Group",
+        "elements": [
+          {
+            "$type": "RuleCall",
+            "rule": {
+              "$ref": "#/rules@128"
+            },
+            "arguments": []
+          },
+          {
+            "$type": "Group",
+            "elements": [
+              {
+                "$type": "Keyword",
+                "value": "."
+              },
+              {
+                "$type": "RuleCall",
+                "rule": {
+                  "$ref": "#/rules@128"
+                },
+                "arguments": []
+              }
+            ],
+            "cardinality": "?"
+          }
+        ]
+      },
+      "entry": false,
+      "fragment": false,
+      "parameters": [],
+      "$comment": "/** A thing of this file or of one that is used, or of one that is used by a name of its own: \`shop.Box\`. */"
+    },
+    {
+      "$type": "ParserRule",
+      "name": "NameOfRecipe",
+      "dataType": "string",
+      "definition": {
+        "$type": "Group",
+        "elements": [
+          {
+            "$type": "RuleCall",
+            "rule": {
+              "$ref": "#/rules@131"
+            },
+            "arguments": []
+          },
+          {
+            "$type": "Group",
+            "elements": [
+              {
+                "$type": "Keyword",
+                "value": "."
+              },
+              {
+                "$type": "RuleCall",
+                "rule": {
+                  "$ref": "#/rules@128"
+                },
+                "arguments": []
+              }
+            ],
+            "cardinality": "?"
+          }
+        ]
+      },
+      "entry": false,
+      "fragment": false,
+      "parameters": []
+    },
+    {
+      "$type": "ParserRule",
       "name": "PlainName",
       "dataType": "string",
       "definition": {
@@ -10743,14 +10818,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
           {
             "$type": "RuleCall",
             "rule": {
-              "$ref": "#/rules@156"
-            },
-            "arguments": []
-          },
-          {
-            "$type": "RuleCall",
-            "rule": {
-              "$ref": "#/rules@133"
+              "$ref": "#/rules@158"
             },
             "arguments": []
           },
@@ -10764,14 +10832,21 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
           {
             "$type": "RuleCall",
             "rule": {
-              "$ref": "#/rules@136"
+              "$ref": "#/rules@137"
             },
             "arguments": []
           },
           {
             "$type": "RuleCall",
             "rule": {
-              "$ref": "#/rules@137"
+              "$ref": "#/rules@138"
+            },
+            "arguments": []
+          },
+          {
+            "$type": "RuleCall",
+            "rule": {
+              "$ref": "#/rules@139"
             },
             "arguments": []
           },
@@ -10840,21 +10915,21 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
           {
             "$type": "RuleCall",
             "rule": {
-              "$ref": "#/rules@156"
+              "$ref": "#/rules@158"
             },
             "arguments": []
           },
           {
             "$type": "RuleCall",
             "rule": {
-              "$ref": "#/rules@134"
+              "$ref": "#/rules@136"
             },
             "arguments": []
           },
           {
             "$type": "RuleCall",
             "rule": {
-              "$ref": "#/rules@137"
+              "$ref": "#/rules@139"
             },
             "arguments": []
           },
@@ -10887,14 +10962,14 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
           {
             "$type": "RuleCall",
             "rule": {
-              "$ref": "#/rules@131"
+              "$ref": "#/rules@133"
             },
             "arguments": []
           },
           {
             "$type": "RuleCall",
             "rule": {
-              "$ref": "#/rules@136"
+              "$ref": "#/rules@138"
             },
             "arguments": []
           },
@@ -11288,7 +11363,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
           {
             "$type": "RuleCall",
             "rule": {
-              "$ref": "#/rules@144"
+              "$ref": "#/rules@146"
             },
             "arguments": []
           },
@@ -11298,7 +11373,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
               {
                 "$type": "RuleCall",
                 "rule": {
-                  "$ref": "#/rules@139"
+                  "$ref": "#/rules@141"
                 },
                 "arguments": []
               },
@@ -11312,7 +11387,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
                   {
                     "$type": "RuleCall",
                     "rule": {
-                      "$ref": "#/rules@139"
+                      "$ref": "#/rules@141"
                     },
                     "arguments": []
                   }
@@ -11531,14 +11606,14 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
                   {
                     "$type": "TerminalRuleCall",
                     "rule": {
-                      "$ref": "#/rules@145"
+                      "$ref": "#/rules@147"
                     },
                     "parenthesized": false
                   },
                   {
                     "$type": "TerminalRuleCall",
                     "rule": {
-                      "$ref": "#/rules@146"
+                      "$ref": "#/rules@148"
                     },
                     "parenthesized": false
                   }
@@ -11548,7 +11623,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
               {
                 "$type": "TerminalRuleCall",
                 "rule": {
-                  "$ref": "#/rules@147"
+                  "$ref": "#/rules@149"
                 },
                 "parenthesized": false
               }
@@ -11558,7 +11633,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
           {
             "$type": "TerminalRuleCall",
             "rule": {
-              "$ref": "#/rules@148"
+              "$ref": "#/rules@150"
             },
             "parenthesized": false
           }
@@ -11593,7 +11668,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
           {
             "$type": "TerminalRuleCall",
             "rule": {
-              "$ref": "#/rules@150"
+              "$ref": "#/rules@152"
             },
             "parenthesized": false
           },
@@ -11611,7 +11686,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
               {
                 "$type": "TerminalRuleCall",
                 "rule": {
-                  "$ref": "#/rules@150"
+                  "$ref": "#/rules@152"
                 },
                 "parenthesized": false
               }
@@ -11642,7 +11717,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
               {
                 "$type": "TerminalRuleCall",
                 "rule": {
-                  "$ref": "#/rules@151"
+                  "$ref": "#/rules@153"
                 },
                 "parenthesized": false
               }
@@ -11696,7 +11771,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
                                   {
                                     "$type": "TerminalRuleCall",
                                     "rule": {
-                                      "$ref": "#/rules@149"
+                                      "$ref": "#/rules@151"
                                     },
                                     "parenthesized": false
                                   },
@@ -11723,7 +11798,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
                               {
                                 "$type": "TerminalRuleCall",
                                 "rule": {
-                                  "$ref": "#/rules@149"
+                                  "$ref": "#/rules@151"
                                 },
                                 "parenthesized": false
                               },
@@ -11744,14 +11819,14 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
                           {
                             "$type": "TerminalRuleCall",
                             "rule": {
-                              "$ref": "#/rules@145"
+                              "$ref": "#/rules@147"
                             },
                             "parenthesized": false
                           },
                           {
                             "$type": "TerminalRuleCall",
                             "rule": {
-                              "$ref": "#/rules@152"
+                              "$ref": "#/rules@154"
                             },
                             "parenthesized": false,
                             "cardinality": "?"
@@ -11768,14 +11843,14 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
                       {
                         "$type": "TerminalRuleCall",
                         "rule": {
-                          "$ref": "#/rules@146"
+                          "$ref": "#/rules@148"
                         },
                         "parenthesized": false
                       },
                       {
                         "$type": "TerminalRuleCall",
                         "rule": {
-                          "$ref": "#/rules@152"
+                          "$ref": "#/rules@154"
                         },
                         "parenthesized": false,
                         "cardinality": "?"
@@ -11792,14 +11867,14 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
                   {
                     "$type": "TerminalRuleCall",
                     "rule": {
-                      "$ref": "#/rules@147"
+                      "$ref": "#/rules@149"
                     },
                     "parenthesized": false
                   },
                   {
                     "$type": "TerminalRuleCall",
                     "rule": {
-                      "$ref": "#/rules@152"
+                      "$ref": "#/rules@154"
                     },
                     "parenthesized": false
                   }
@@ -11815,14 +11890,14 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
               {
                 "$type": "TerminalRuleCall",
                 "rule": {
-                  "$ref": "#/rules@148"
+                  "$ref": "#/rules@150"
                 },
                 "parenthesized": false
               },
               {
                 "$type": "TerminalRuleCall",
                 "rule": {
-                  "$ref": "#/rules@152"
+                  "$ref": "#/rules@154"
                 },
                 "parenthesized": false,
                 "cardinality": "?"

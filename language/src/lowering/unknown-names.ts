@@ -1,6 +1,7 @@
 // What to say of a name that names nothing. Knows what is visible and what was probably meant.
 import { type Span, vocabulary } from 'casewright-shared/casework';
 import type { AstNode } from 'langium';
+import type { Use } from '../generated/ast.js';
 import type { DeclaredName } from '../scoping/declared-name.js';
 import { isOne } from '../scoping/visible-names.js';
 import { libraryModule } from '../workspace/library.js';
@@ -39,6 +40,11 @@ export function reportUnknownName(
     words: readonly string[] = [],
 ): void {
     if (file.isLost(name)) {
+        return;
+    }
+    const dot = name.indexOf('.');
+    if (dot >= 0) {
+        reportUnknownInFile(file, name.slice(0, dot), name.slice(dot + 1), at, span);
         return;
     }
     const found = file.visible.lookup(name, at);
@@ -116,6 +122,31 @@ function reportSeveral(file: FileLowering, name: string, found: readonly Declare
         found: `${found.length} things called \`${name}\``,
         needed: 'one of them',
         related: found.map((one) => ({ span: declarationSpan(file, one), message: `one \`${name}\` is declared here` })),
+    });
+}
+
+/** `shop.Lipped` of which one word or the other is unknown. */
+function reportUnknownInFile(file: FileLowering, receiver: string, member: string, at: AstNode, span: Span): void {
+    const used = file.visible.lookup(receiver, at);
+    if (!used || !isOne(used) || used.sort !== 'use') {
+        file.report('NAM-001', file.word(span.start, receiver), {
+            message: `no file is used as \`${receiver}\``,
+            hint: `name it where it is used: \`use "${receiver}.case" as ${receiver}\``,
+            found: `\`${receiver}\``,
+            needed: 'the name of a file that is used',
+        });
+        return;
+    }
+    const offered = [...file.visible.offeredBy(used.node as Use, file.names).keys()];
+    const near = nearestWord(member, offered);
+    const memberSpan = file.between(span.end - member.length, span.end);
+    file.report('NAM-009', memberSpan, {
+        message: `\`${receiver}\` declares no \`${member}\`${near ? `; did you mean \`${near}\`?` : ''}`,
+        found: `\`${member}\``,
+        needed: 'a public name of that file',
+        ...(near
+            ? { fix: { title: `write \`${near}\``, span: memberSpan, text: near, safe: false } }
+            : { hint: `it declares ${listWords(offered, 'and', 8)}` }),
     });
 }
 
