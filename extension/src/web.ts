@@ -1,9 +1,12 @@
 import { type ExtensionContext, Uri } from 'vscode';
 import { LanguageClient } from 'vscode-languageclient/browser';
+import { serveFiles } from './client-files.js';
 import { CLIENT_NAME, clientOptions, LANGUAGE_ID, startClient } from './language-client.js';
 
 /** Entry in VS Code for the Web: the language server runs in a worker of the browser. */
 export async function activate(context: ExtensionContext): Promise<void> {
     const worker = new Worker(Uri.joinPath(context.extensionUri, 'dist/server/web.js').toString(true));
-    await startClient(context, new LanguageClient(LANGUAGE_ID, CLIENT_NAME, worker, clientOptions));
+    const client = new LanguageClient(LANGUAGE_ID, CLIENT_NAME, worker, clientOptions);
+    serveFiles(client);
+    await startClient(context, client);
 }

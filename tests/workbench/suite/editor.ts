@@ -1,34 +1,111 @@
-/** The tests of the extension through VS Code's own interface: the same in every extension host. */
+/** The tests of the extension through VS Code's own interface, on a copy of an example: the same in every extension host. */
 import * as vscode from 'vscode';
 
 suite('Casewright in the editor', () => {
-    let document: vscode.TextDocument;
+    let design: vscode.TextDocument;
+    let shopUri: vscode.Uri;
 
     suiteSetup(async () => {
         const folder = vscode.workspace.workspaceFolders?.[0]?.uri;
         assert(folder, 'a folder is open');
-        document = await vscode.workspace.openTextDocument(vscode.Uri.joinPath(folder, 'trial.case'));
-        await vscode.window.showTextDocument(document);
+        shopUri = vscode.Uri.joinPath(folder, 'kiln-lane/shop.case');
+        design = await vscode.workspace.openTextDocument(vscode.Uri.joinPath(folder, 'kiln-lane/kiln-lane.case'));
+        await vscode.window.showTextDocument(design);
     });
 
     test('a .case file is Casewright', () => {
-        assert(document.languageId === 'casewright', document.languageId);
+        equal(design.languageId, 'casewright');
     });
 
-    test('a mistake is reported once, at its words', async () => {
+    test('a mistake is reported once, at its words, and goes when it is mended', async () => {
+        await replace(design, 'width  40in', 'width = 40in');
         const found = await until('a diagnostic', () => {
-            const diagnostics = vscode.languages.getDiagnostics(document.uri);
-            return diagnostics.length > 0 && diagnostics;
+            const errors = errorsOf(design);
+            return errors.length > 0 && errors;
         });
-        assert(found.length === 1, `one diagnostic, but got ${found.length}`);
-        assert(document.getText(found[0]?.range) === '=', document.getText(found[0]?.range));
+        equal(found.map(({ range }) => design.getText(range)).join(), '=');
+        await replace(design, 'width = 40in', 'width  40in');
+        await until('no diagnostic', () => errorsOf(design).length === 0);
+    });
+
+    test('a name leads to its declaration in another file', async () => {
+        const [target] = await ask<(vscode.Location | vscode.LocationLink)[]>(
+            'vscode.executeDefinitionProvider',
+            place(design, 'WalnutPly layers'),
+        );
+        assert(target, 'a declaration is found');
+        const location = 'uri' in target ? target : { uri: target.targetUri, range: target.targetSelectionRange ?? target.targetRange };
+        equal(location.uri.path, shopUri.path);
+        const shop = await vscode.workspace.openTextDocument(shopUri);
+        equal(shop.getText(location.range), 'WalnutPly');
+    });
+
+    test('all uses of a name are found', async () => {
+        const found = await ask<vscode.Location[]>('vscode.executeReferenceProvider', place(design, 'Floor at 4in'));
+        const uses = design.getText().match(/^(?!\s*\/\/).*?\bFloor\b/gm)?.length;
+        equal(found.filter(({ uri }) => uri.path === design.uri.path).length, uses);
+    });
+
+    test('renaming a part changes its declaration and every use', async () => {
+        const edit = await ask<vscode.WorkspaceEdit>('vscode.executeDocumentRenameProvider', place(design, 'Crown at'), 'Lid');
+        const edits = edit.get(design.uri);
+        assert(edits.length > 0, 'there are edits');
+        equal([...new Set(edits.map(({ range, newText }) => `${design.getText(range)} to ${newText}`))].join(), 'Crown to Lid');
+    });
+
+    test('the outline shows the case and its parts', async () => {
+        const symbols = await vscode.commands.executeCommand<vscode.DocumentSymbol[]>('vscode.executeDocumentSymbolProvider', design.uri);
+        const parts = symbols.find(({ name }) => name === 'PotteryCase')?.children.map(({ name }) => name) ?? [];
+        for (const part of ['Sweep', 'Left', 'Right', 'Floor', 'Crown', 'Tier']) {
+            assert(parts.includes(part), `${part} is among ${parts.join(', ')}`);
+        }
+    });
+
+    test('a case folds', async () => {
+        const ranges = await vscode.commands.executeCommand<vscode.FoldingRange[]>('vscode.executeFoldingRangeProvider', design.uri);
+        const line = place(design, 'case PotteryCase').position.line;
+        assert(
+            ranges.some(({ start }) => start === line),
+            `a range starts at line ${line}, among ${ranges.map(({ start }) => start).join(', ')}`,
+        );
     });
 });
 
+interface Place {
+    readonly document: vscode.TextDocument;
+    readonly position: vscode.Position;
+}
+
+/** The first place where a document has these words. */
+function place(document: vscode.TextDocument, words: string): Place {
+    const offset = document.getText().indexOf(words);
+    assert(offset >= 0, `\`${words}\` is in ${document.uri.path}`);
+    return { document, position: document.positionAt(offset) };
+}
+
+async function ask<Answer>(command: string, { document, position }: Place, ...rest: unknown[]): Promise<Answer> {
+    return await vscode.commands.executeCommand<Answer>(command, document.uri, position, ...rest);
+}
+
+async function replace(document: vscode.TextDocument, words: string, by: string): Promise<void> {
+    const { position } = place(document, words);
+    const edit = new vscode.WorkspaceEdit();
+    edit.replace(document.uri, new vscode.Range(position, position.translate(0, words.length)), by);
+    assert(await vscode.workspace.applyEdit(edit), `\`${words}\` can be replaced`);
+}
+
+function errorsOf(document: vscode.TextDocument): vscode.Diagnostic[] {
+    return vscode.languages.getDiagnostics(document.uri).filter(({ severity }) => severity === vscode.DiagnosticSeverity.Error);
+}
+
 function assert(condition: unknown, message: string): asserts condition {
     if (!condition) {
-        throw new Error(message);
+        throw new Error(`not so: ${message}`);
     }
+}
+
+function equal<Value>(found: Value, expected: Value): void {
+    assert(found === expected, `${JSON.stringify(found)} is ${JSON.stringify(expected)}`);
 }
 
 async function until<Value>(what: string, probe: () => Value | false | undefined, milliseconds = 30_000): Promise<Value> {
