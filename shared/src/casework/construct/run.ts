@@ -45,27 +45,36 @@ export interface RunResult {
 
 /** Follows a run to its ends. A part that could not be placed stops nothing: its own line says why. */
 export function follow(run: Run): RunResult {
-    const extents: Extents = { ...run.extents };
-    let unclear: RunResult['unclear'];
-    const waiting = new Set(run.obstacles);
-    for (let progress = true; progress; ) {
-        progress = false;
-        for (const obstacle of waiting) {
-            const met = meeting(extents, obstacle);
-            if (!met) continue;
-            const axis = run.free.find((one) => isStopped(run, one, met));
-            if (!axis) continue;
-            waiting.delete(obstacle);
-            const stop = stopAt(run, extents, obstacle, axis, met);
-            if (!stop) {
-                unclear ??= { obstacle, axis };
-                continue;
-            }
-            extents[axis] = stop;
+    const state: RunState = { extents: { ...run.extents }, waiting: new Set(run.obstacles), unclear: undefined };
+    // What closes the way for all of the thing stops it first. Then, as it grows from where it starts, what closes the way there.
+    while (stopOnce(run, state, 'all of it') || stopOnce(run, state, 'where it starts'));
+    return { extents: state.extents, unclear: state.unclear };
+}
+
+interface RunState {
+    readonly extents: Extents;
+    readonly waiting: Set<PlacedPart>;
+    unclear: RunResult['unclear'];
+}
+type Closing = 'all of it' | 'where it starts';
+
+/** Lets the obstacles in their order stop the run; whether any did. */
+function stopOnce(run: Run, state: RunState, closing: Closing): boolean {
+    let progress = false;
+    for (const obstacle of state.waiting) {
+        const met = meeting(state.extents, obstacle);
+        const axis = met && run.free.find((one) => isStopped(run, one, met, closing));
+        if (!met || !axis) continue;
+        state.waiting.delete(obstacle);
+        const stop = stopAt(run, state.extents, obstacle, axis, met);
+        if (stop) {
+            state.extents[axis] = stop;
             progress = true;
+        } else {
+            state.unclear ??= { obstacle, axis };
         }
     }
-    return { extents, unclear };
+    return progress;
 }
 
 interface Meeting {
@@ -110,16 +119,17 @@ export function endsOf(extents: Extents): Record<Axis, Ends> | undefined {
     return ends;
 }
 
-/** Whether the obstacle closes the whole way along an axis: it covers the other axes, or the thing is thin there. */
-function isStopped(run: Run, axis: Axis, { own, other, ownDepth }: Meeting): boolean {
+/** Whether the obstacle closes the way along an axis: it covers the other axes, or the thing is thin there. */
+function isStopped(run: Run, axis: Axis, { own, other, ownDepth }: Meeting, closing: Closing): boolean {
     if (run.fixed.has(`${axis}lo`) && run.fixed.has(`${axis}hi`)) return false;
     const needed = { ...own, y: ownDepth };
-    return axes.every(
-        (across) =>
-            across === axis ||
-            run.through.includes(across) ||
-            (other[across].lo <= needed[across].lo + tolerance.fit && other[across].hi >= needed[across].hi - tolerance.fit),
-    );
+    return axes.every((across) => {
+        if (across === axis || run.through.includes(across)) return true;
+        const start = closing === 'where it starts' ? fromOf(run, across) : undefined;
+        const coversLow = other[across].lo <= needed[across].lo + tolerance.fit;
+        const coversHigh = other[across].hi >= needed[across].hi - tolerance.fit;
+        return (start === 'hi' || coversLow) && (start === 'lo' || coversHigh);
+    });
 }
 
 function stopAt(run: Run, extents: Extents, obstacle: PlacedPart, axis: Axis, { own, other }: Meeting): Extent | undefined {
