@@ -1,18 +1,24 @@
-import { Command } from 'commander';
+/** The program: gives the command line its arguments, its folder and its streams. */
+import { runCommandLine } from './command-line.js';
+import { exitCode } from './exit-code.js';
+import { paintFor } from './terminal.js';
 
-/** Exit code for a command that could not run at all; 1 is for errors found in a design. */
-const COULD_NOT_RUN = 2;
+// Whoever reads may stop reading, as `head` does: then there is nothing left to do.
+process.stdout.on('error', (error: NodeJS.ErrnoException) => {
+    if (error.code !== 'EPIPE') throw error;
+    process.exit();
+});
 
-const program = new Command('casewright')
-    .description('checks designs of casework written in .case files and writes the documents of the shop')
-    .exitOverride(({ exitCode }) => process.exit(exitCode === 0 ? 0 : COULD_NOT_RUN));
-
-program
-    .command('language-server')
-    .description('the language server for any editor')
-    .requiredOption('--stdio', 'speak over standard input and output')
-    .action(async () => {
-        await import('casewright-language/node'); // reads the way to the client from the arguments, and serves until it leaves
+try {
+    process.exitCode = await runCommandLine(process.argv.slice(2), {
+        workingFolder: process.cwd(),
+        write: (text) => process.stdout.write(text),
+        tell: (text) => process.stderr.write(text),
+        paint: paintFor(process.stdout, process.env),
     });
-
-await program.parseAsync();
+} catch (error) {
+    process.stderr.write(
+        `casewright: this is a mistake in the tool itself, not in the design\n${error instanceof Error ? error.stack : error}\n`,
+    );
+    process.exitCode = exitCode.couldNotRun;
+}

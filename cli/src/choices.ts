@@ -1,0 +1,34 @@
+/** Arguments that name one or several of a few words. */
+import { closestWords } from 'casewright-shared/rules';
+import { InvalidArgumentError } from 'commander';
+
+/**
+ * A reader of an argument that is one of a few words.
+ * @param what one of them is called in a message: `a format`
+ */
+export function oneOf<Word extends string>(words: readonly Word[], what: string): (argument: string) => Word {
+    return (argument) => {
+        const found = words.find((word) => word === argument);
+        if (found === undefined) throw new InvalidArgumentError(notOneOf(words, what, argument));
+        return found;
+    };
+}
+
+/** A reader of an argument that is a list of words with commas between them; the same list may be given in several arguments. */
+export function someOf<Word extends string>(words: readonly Word[], what: string): (argument: string, before?: readonly Word[]) => Word[] {
+    const read = oneOf(words, what);
+    return (argument, before = []) => [...new Set([...before, ...argument.split(',').map((one) => read(one.trim()))])];
+}
+
+function notOneOf(words: readonly string[], what: string, argument: string): string {
+    const [closest] = closestWords(argument, words);
+    const found = argument === '' ? `${what} is missing` : `\`${argument}\` is not ${what}`;
+    return `${found}${closest === undefined ? '' : `; did you mean \`${closest}\`?`}\nthere is ${listed(words)}`;
+}
+
+/** `a`, `b` and `c` */
+export function listed(words: readonly string[]): string {
+    const quoted = words.map((word) => `\`${word}\``);
+    const last = quoted.pop() ?? '';
+    return quoted.length === 0 ? last : `${quoted.join(', ')} and ${last}`;
+}

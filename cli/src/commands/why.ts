@@ -1,0 +1,61 @@
+/** `why FILE PATH`: where a size comes from. */
+import type { Analysis } from 'casewright-language';
+import { type LookUp, lookUp, type Measure, sayBoth, sayTolerance, whyText } from 'casewright-shared/casework';
+import { closestWords } from 'casewright-shared/rules';
+import { CouldNotRun } from '../could-not-run.js';
+import { type ExitCode, exitCode } from '../exit-code.js';
+import { findingAsText } from '../findings/as-text.js';
+import { countFound, plural } from '../findings/count.js';
+import { foundIn } from '../findings/found.js';
+import { shownUri } from '../paths.js';
+import { Designs } from '../reading/designs.js';
+import type { Terminal } from '../terminal.js';
+import { visibleText } from '../visible-text.js';
+
+/**
+ * Explains a size of a design.
+ * @param path such as `PotteryCase.Tier[2].depth`
+ * @throws CouldNotRun if there is no such size
+ */
+export async function why(file: string, path: string, terminal: Terminal): Promise<ExitCode> {
+    const analysis = await new Designs(terminal.workingFolder).analyse(file);
+    const found = lookUp(analysis.casework, path);
+    const errors = foundIn([analysis], terminal.workingFolder).filter(({ record }) => record.severity === 'error');
+    if (found.ok) {
+        terminal.write(explanation(found.path, found.measure, analysis, terminal));
+        if (errors.length > 0)
+            terminal.tell(`the design has ${plural(countFound(errors).error, 'error')}: \`casewright check\` shows them\n`);
+        return exitCode.sound;
+    }
+    if ('unknown' in found) {
+        terminal.write(errors.map((error) => `${findingAsText(error, terminal.paint)}\n`).join(''));
+        terminal.tell(`\`${found.reached}\` is not known: see what is wrong with the design\n`);
+        return exitCode.errorsFound;
+    }
+    throw noSuchSize(found, file);
+}
+
+function explanation(path: string, measure: Measure, analysis: Analysis, { workingFolder, paint }: Terminal): string {
+    const { casework } = analysis;
+    const system = casework.project?.units === 'mm' ? 'mm' : 'inch';
+    const tolerance = sayTolerance(measure, casework, system);
+    const steps = whyText(measure, {
+        system,
+        locate: (span) => {
+            const { uri, line } = analysis.locate(span);
+            return `${shownUri(workingFolder, uri)}:${line}`;
+        },
+    });
+    return `${paint('strong', `${path} = ${sayBoth(measure.quantity, system)}`)}${tolerance ? `\n${tolerance}` : ''}\n\n${visibleText(steps)}\n`;
+}
+
+function noSuchSize({ reached, missing, known }: Extract<LookUp, { readonly missing: string }>, file: string): CouldNotRun {
+    const [first = ''] = missing.split('.');
+    const [closest] = closestWords(first, known);
+    const there = `there is ${known.map((name) => `\`${name}\``).join(', ')}`;
+    if (missing === '') return new CouldNotRun(`\`${reached}\` is no size: ask for one of it`, [there]);
+    return new CouldNotRun(`${reached === '' ? `\`${file}\`` : `\`${reached}\``} has no \`${missing}\``, [
+        ...(closest === undefined ? [] : [`did you mean \`${closest}\`?`]),
+        there,
+    ]);
+}

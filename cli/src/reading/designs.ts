@@ -1,0 +1,38 @@
+/** Reads designs with all they use. */
+import { fileURLToPath } from 'node:url';
+import { type Analysis, openWorkspace, type Workspace } from 'casewright-language';
+import { CouldNotRun } from '../could-not-run.js';
+import { shownPath, uriOf } from '../paths.js';
+import { MissingFile, readTextFile } from './text-file.js';
+
+/** The designs of one run. */
+export class Designs {
+    private readonly workspace: Workspace = openWorkspace({ readFile: (uri) => this.read(uri) });
+    private readonly unreadable = new Map<string, CouldNotRun>();
+
+    constructor(private readonly workingFolder: string) {}
+
+    /**
+     * A design by the path that the user gives, from the working folder.
+     * @throws CouldNotRun if the file cannot be read; that a file which it uses is not there, or cannot be read, is a finding
+     */
+    async analyse(file: string): Promise<Analysis> {
+        return await this.workspace.analyse(uriOf(this.workingFolder, file));
+    }
+
+    /** Why files that are there could not be read, each in a sentence without a stop. A finding at their `use` only says that it is so. */
+    get reasons(): readonly string[] {
+        return [...this.unreadable.values()].map(({ message, advice }) => [message, ...advice].join('; '));
+    }
+
+    private async read(uri: string): Promise<string> {
+        if (!uri.startsWith('file:')) throw new CouldNotRun(`\`${uri}\` is no file`);
+        const file = fileURLToPath(uri);
+        try {
+            return await readTextFile(file, shownPath(this.workingFolder, file));
+        } catch (error) {
+            if (error instanceof CouldNotRun && !(error instanceof MissingFile)) this.unreadable.set(uri, error);
+            throw error;
+        }
+    }
+}
