@@ -1,5 +1,5 @@
 // What a file amounts to: design, casework, findings, made when they are asked for. Knows the stages and their order: nothing of any of them.
-import { type Casework, construct, type Design, type Problem, type Span } from 'casewright-shared/casework';
+import { type Casework, construct, type Design, type Measure, type Problem, type Span } from 'casewright-shared/casework';
 import { type Finding, runRules } from 'casewright-shared/rules';
 import type { LangiumDocument } from 'langium';
 import type { LoweredDesign } from '../lowering/lowering.js';
@@ -46,6 +46,11 @@ export class Analysis {
     get findings(): readonly Finding[] {
         this.knownFindings ??= runRules(this.casework, { reading: this.problems });
         return this.knownFindings;
+    }
+
+    /** What the words at a span amount to, where they are a value that was computed. */
+    valueAt({ file, start, end }: Span): Measure | undefined {
+        return this.casework.values.get(`${file}:${start}:${end}`);
     }
 
     /** Where a span of the design, of the casework or of a finding is. */

@@ -46,10 +46,10 @@ export class TextsByUri implements FileSystemProvider {
     }
 
     async readBinary(uri: URI): Promise<Uint8Array> {
-        return new TextEncoder().encode(await this.readFile(uri));
+        return this.readBinarySync(uri);
     }
 
     readBinarySync(uri: URI): Uint8Array {
-        return new TextEncoder().encode(this.readFileSync(uri));
+        throw new Error(`${uri.toString()} can only be read as a text`);
     }
 }

@@ -13,6 +13,7 @@ import {
     casewrightSharedModule,
 } from '../casewright-module.js';
 import { CasewrightGeneratedModule, CasewrightGeneratedSharedModule } from '../generated/module.js';
+import { CasewrightEditorModule, CasewrightEditorSharedModule } from '../lsp/lsp-module.js';
 
 /**
  * All services of the language with what an editor asks of them.
@@ -22,8 +23,13 @@ export function createLanguageServerServices(context: DefaultSharedModuleContext
     shared: LangiumSharedServices & CasewrightAddedSharedServices;
     casewright: LangiumServices & CasewrightAddedServices;
 } {
-    const shared = inject(createDefaultSharedModule(context), CasewrightGeneratedSharedModule, casewrightSharedModule(context));
-    const casewright = inject(createDefaultModule({ shared }), CasewrightGeneratedModule, CasewrightModule);
+    const shared = inject(
+        createDefaultSharedModule(context),
+        CasewrightGeneratedSharedModule,
+        casewrightSharedModule(context),
+        CasewrightEditorSharedModule,
+    );
+    const casewright = inject(createDefaultModule({ shared }), CasewrightGeneratedModule, CasewrightModule, CasewrightEditorModule);
     shared.ServiceRegistry.register(casewright);
     return { shared, casewright };
 }

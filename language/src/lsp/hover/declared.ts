@@ -1,0 +1,142 @@
+// Hovers over names: what the declared thing has become. Knows declared names and where their casework is.
+import type { Assembly, Casework, CurveModel, Opening, Part, Span } from 'casewright-shared/casework';
+import { namesInWords } from 'casewright-shared/documents';
+import { formatLength } from 'casewright-shared/quantity';
+import { type AstNode, isAstNode } from 'langium';
+import type { Analysis } from '../../analysis/analysis.js';
+import type * as Ast from '../../generated/ast.js';
+import { docBefore } from '../../lowering/source-text.js';
+import type { DeclaredName } from '../../scoping/declared-name.js';
+import { code, paragraphs, table } from './markdown.js';
+import { inBothSystems, lengthStyle, measureText } from './measures.js';
+import { partsText } from './parts.js';
+import { thingText } from './things.js';
+
+/** What a name stands for. `chosen` are the indices behind it: `Tier[2]` speaks of one part of three. */
+export function declaredText(name: DeclaredName, analysis: Analysis, chosen: number | undefined): string | undefined {
+    switch (name.sort) {
+        case 'part':
+            return partText(name, analysis, chosen) ?? source(name);
+        case 'fact':
+            return name.kind === 'curve' ? curveText(name, analysis) : factText(name, analysis);
+        case 'design':
+        case 'build':
+            return designText(name, analysis) ?? source(name);
+        case 'opening':
+            return openingText(name, analysis) ?? source(name);
+        case 'let':
+        case 'parameter':
+            return valueText(name, analysis);
+        default:
+            return source(name);
+    }
+}
+
+function partText(name: DeclaredName, analysis: Analysis, chosen: number | undefined): string | undefined {
+    const { casework } = analysis;
+    const parts = partsOf(name, analysis, chosen);
+    if (parts.length > 0) {
+        return partsText(parts, casework);
+    }
+    const inside = casework.assemblies.filter((assembly) => isAt(assembly.span, name, analysis));
+    return inside.length > 0 ? assembliesText(inside, casework) : undefined;
+}
+
+/** The parts that a declaration has become; one of each group if an index says which. */
+export function partsOf(name: DeclaredName, analysis: Analysis, chosen: number | undefined): readonly Part[] {
+    const parts = [...analysis.casework.parts.values()].filter((part) => isAt(part.nameSpan, name, analysis));
+    const meant = chosen === undefined ? parts : parts.filter((part) => part.name.endsWith(`[${chosen}]`));
+    return meant.length > 0 ? meant : parts;
+}
+
+function factText(name: DeclaredName, analysis: Analysis): string | undefined {
+    const thing = [...analysis.casework.things.values()].find((one) => isAt(one.nameSpan, name, analysis));
+    return thing ? thingText(thing, analysis) : source(name);
+}
+
+function curveText(name: DeclaredName, analysis: Analysis): string {
+    const models = analysis.casework.curves.filter((curve) => isAt(curve.nameSpan, name, analysis));
+    return paragraphs(source(name), ...models.map((model) => usedOver(model, analysis.casework)));
+}
+
+function usedOver({ over, used, parts }: CurveModel, casework: Casework): string | undefined {
+    if (!used || parts.length === 0) {
+        return undefined;
+    }
+    const say = (millimetres: number): string => formatLength(millimetres, lengthStyle(casework)).text;
+    return `used over a ${over} of ${say(used.from)} to ${say(used.to)}, by \`${namesInWords(parts)}\``;
+}
+
+function designText(name: DeclaredName, analysis: Analysis): string | undefined {
+    const { casework, design } = analysis;
+    const statement = name.sort === 'build' ? (name.node as Ast.Build).design.$refText : name.name;
+    const built = casework.assemblies.filter((assembly) => assembly.inside === undefined && declaredAs(assembly, statement, design));
+    return built.length > 0 ? paragraphs(docOf(name), assembliesText(built, casework)) : undefined;
+}
+
+/** What a project builds is called by its own name, or by that of its case. */
+function declaredAs(assembly: Assembly, name: string, design: Analysis['design']): boolean {
+    return (
+        assembly.name === name ||
+        design.project?.builds.some((build) => build.name === assembly.name && build.design.endsWith(`#${name}`)) === true
+    );
+}
+
+function assembliesText(assemblies: readonly Assembly[], casework: Casework): string {
+    const rows = assemblies.flatMap(({ path, width, height, depth, overall }) => {
+        const stated = [`\`${path}\``, ...sizes([width, height, depth], casework)];
+        const all = ['over all', ...sizes([overall.width, overall.height, overall.depth], casework)];
+        return all.slice(1).join() === stated.slice(1).join() ? [stated] : [stated, all];
+    });
+    const [{ kind, count, parts }] = assemblies as [Assembly];
+    const head = `**${kind}**, ${count === 1 ? 'built once' : `built ${count} times`}, of ${parts.length} parts`;
+    return paragraphs(assemblies.length === 1 ? head : `**${kind}**`, table(['', 'width', 'height', 'depth'], rows));
+}
+
+function openingText(name: DeclaredName, analysis: Analysis): string | undefined {
+    const { casework } = analysis;
+    const openings = [...casework.openings.values()].filter((opening) => isAt(opening.span, name, analysis));
+    const row = ({ path, width, height, depth }: Opening): readonly string[] => [`\`${path}\``, ...sizes([width, height, depth], casework)];
+    return openings.length > 0 ? paragraphs('**opening**', table(['clear', 'width', 'height', 'depth'], openings.map(row))) : undefined;
+}
+
+function sizes(measures: readonly Assembly['width'][], casework: Casework): readonly string[] {
+    return measures.map((measure) => (measure ? inBothSystems(measure.quantity, casework) : '?'));
+}
+
+function valueText(name: DeclaredName, analysis: Analysis): string | undefined {
+    const segment = name.nameSegment;
+    const file = fileOf(name, analysis);
+    const value = segment && file !== undefined ? analysis.valueAt({ file, start: segment.offset, end: segment.end }) : undefined;
+    return paragraphs(source(name), value && measureText(value, analysis));
+}
+
+/** The declaration as it is written, with its comment; of a long one the first line. */
+function source(name: DeclaredName): string {
+    const node = declarationNode(name.node);
+    const text = name.document.textDocument.getText().slice(node.$cstNode?.offset ?? 0, node.$cstNode?.end ?? 0);
+    const lines = text.split('\n');
+    return paragraphs(docOf(name), code(lines.length > mostLines ? `${lines[0]} ... }` : text));
+}
+const mostLines = 12;
+
+/** `side Left, Right` declares both of its parts. */
+function declarationNode(node: AstNode): AstNode {
+    const isPieceOfStatement = node.$type === 'Part' || node.$type === 'IndexName' || node.$type === 'OpeningName';
+    return isPieceOfStatement && isAstNode(node.$container) ? declarationNode(node.$container) : node;
+}
+
+function docOf(name: DeclaredName): string | undefined {
+    const start = declarationNode(name.node).$cstNode?.offset;
+    return start === undefined ? undefined : docBefore(name.document.textDocument.getText(), start);
+}
+
+/** Whether a span is that of a declared name. */
+function isAt(span: Span, name: DeclaredName, analysis: Analysis): boolean {
+    const segment = name.nameSegment;
+    return segment !== undefined && span.start === segment.offset && analysis.documentOf(span.file) === name.document;
+}
+
+function fileOf(name: DeclaredName, analysis: Analysis): string | undefined {
+    return analysis.design.files.find((file) => analysis.documentOf(file) === name.document);
+}

@@ -1,0 +1,104 @@
+// Hovers over parts: sizes at every stage, material, edges, joints, mass. Knows casework: nothing of the syntax tree.
+import type { Casework, Part, Stage } from 'casewright-shared/casework';
+import { edgesInWords, massOfPart, namesInWords, printStyle } from 'casewright-shared/documents';
+import { paragraphs, table } from './markdown.js';
+import { inBothSystems } from './measures.js';
+
+/** How many parts of a group are listed one by one. */
+const mostRows = 8;
+const stages: readonly Stage[] = ['finished', 'core', 'rough'];
+
+/** What a declaration has become: one part, or the parts of a group. */
+export function partsText(parts: readonly Part[], casework: Casework): string {
+    const [first] = parts;
+    if (!first) {
+        return '';
+    }
+    return paragraphs(
+        headline(parts),
+        first.doc,
+        parts.length === 1 ? stagesTable(first, casework) : groupTable(parts, casework),
+        facts(parts, casework),
+    );
+}
+
+function headline(parts: readonly Part[]): string {
+    const [{ kind }] = parts as [Part];
+    const names = namesInWords(parts.map(({ path }) => path));
+    const built = parts.reduce((sum, { quantity }) => sum + quantity, 0);
+    const pieces = built > parts.length ? `, ${built} in all` : '';
+    return `**${kind}** \`${names}\`${pieces}`;
+}
+
+/** One part: what is delivered, what is cut from the panel, what is cut first. */
+function stagesTable({ sizes }: Part, casework: Casework): string {
+    const rows = stages.map((stage) => [stage, ...sizeCells(sizes[stage], casework)]);
+    return table(['', 'length', 'width', 'thickness'], rows);
+}
+
+/** Several parts: the finished size of each; those alike in one row. */
+function groupTable(parts: readonly Part[], casework: Casework): string {
+    const alike = new Map<string, string[]>();
+    const isOneCase = parts.every(({ assembly }) => assembly === parts[0]?.assembly);
+    for (const { path, name, sizes } of parts) {
+        const size = sizeCells(sizes.finished, casework).join('|');
+        alike.set(size, [...(alike.get(size) ?? []), isOneCase ? name : path]);
+    }
+    const rows = [...alike].slice(0, mostRows).map(([size, names]) => [namesInWords(names), ...size.split('|')]);
+    const more = alike.size > mostRows ? `\n\nand ${alike.size - mostRows} more sizes` : '';
+    return table(['finished', 'length', 'width', 'thickness'], rows) + more;
+}
+
+function sizeCells({ length, width, thickness }: Part['sizes']['finished'], casework: Casework): readonly string[] {
+    return [length, width, thickness].map((measure) => (measure ? inBothSystems(measure.quantity, casework) : '?'));
+}
+
+function facts(parts: readonly Part[], casework: Casework): string {
+    const [first] = parts as [Part];
+    const print = printStyle(casework, {});
+    const lines: readonly (readonly [label: string, text: string | undefined])[] = [
+        ['material', materials(first, casework)],
+        ['edges', edgesInWords(first.edges, casework, print)],
+        ['joints', joints(parts, casework)],
+        ['mass', mass(first, casework)],
+        ['runs up to', parts.length === 1 ? bounds(first) : undefined],
+    ];
+    return lines.flatMap(([label, text]) => (text === undefined || text === '' ? [] : [`- ${label}: ${text}`])).join('\n');
+}
+
+function materials({ layers }: Part, casework: Casework): string {
+    const names = layers.map(({ material }) =>
+        material === undefined ? 'not known' : `\`${casework.things.get(material)?.name ?? material}\``,
+    );
+    const [first] = names;
+    return names.length > 1 && names.every((name) => name === first) ? `${names.length} layers of ${first}` : names.join(', ');
+}
+
+/** `ShelfJoint into Left, Right; BackFix from back` */
+function joints(parts: readonly Part[], casework: Casework): string {
+    const said = new Map<string, string[]>();
+    for (const part of parts) {
+        for (const index of part.joints) {
+            const joint = casework.joints[index];
+            if (!joint?.touching) {
+                continue;
+            }
+            const enters = joint.enters === part.path;
+            const key = `${joint.recipe} ${enters ? 'into' : 'from'}`;
+            const other = casework.parts.get(enters ? joint.receives : joint.enters)?.name ?? '';
+            said.set(key, [...(said.get(key) ?? []), other]);
+        }
+    }
+    return [...said].map(([how, others]) => `${how} ${namesInWords(others)}`).join('; ');
+}
+
+function mass(part: Part, casework: Casework): string | undefined {
+    const found = massOfPart(casework, part);
+    return found && inBothSystems(found, casework);
+}
+
+/** Who the part would have run through, had it been written earlier. */
+function bounds({ bounds: all }: Part): string {
+    const stopped = Object.values(all).filter((bound) => bound?.stopped === true);
+    return [...new Set(stopped.map((bound) => `\`${bound?.name}\``))].join(', ');
+}
