@@ -23,9 +23,15 @@ export interface Rule {
     readonly mend: string;
     readonly source: RuleSource;
     readonly fix: 'none' | 'safe' | 'unsafe';
-    /** It concludes from something that is not said (never used, not joined), so it is silent while any part of the text could not be read. */
+    /**
+     * It concludes from something that is not said (never used, not joined, no size). A check is then silent while any of the text could
+     * not be read; a problem is dropped while part of its own declaration could not.
+     */
     readonly fromAbsence?: true;
-    /** A finding of one of these on the same part is the mistake, and one of this rule only what comes of it: it is dropped. */
+    /**
+     * A finding of one of these on the same part (in the same file, where this one is about no part) is the mistake, and one of this rule
+     * only what comes of it: it is dropped.
+     */
     readonly follows?: readonly RuleCode[];
     readonly examples: { readonly bad: readonly Example[]; readonly good: readonly Example[] };
     check?(casework: Casework, report: Report): void;
@@ -60,6 +66,8 @@ export interface Found {
     readonly found?: string;
     readonly needed?: string;
     readonly part?: Path;
+    /** Other parts whose place or size is wrong because of it. */
+    readonly concerns?: readonly Path[];
     readonly related?: readonly { readonly span: Span; readonly message: string }[];
     readonly fix?: TextEdit;
 }

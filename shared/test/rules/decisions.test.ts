@@ -1,5 +1,5 @@
 import { describe, expect, test } from 'vitest';
-import type { Allowance, Casework, Problem, Requirement } from '../../src/casework/index.js';
+import type { Allowance, Casework, Declaration, Problem, Requirement } from '../../src/casework/index.js';
 import { quantity, Rational, unitNamed } from '../../src/quantity/index.js';
 import { runRules } from '../../src/rules/index.js';
 import { bookcase, caseworkOf, findingsOf, measure, shown, spanOf } from './casework-of.js';
@@ -84,8 +84,7 @@ describe('allowances', () => {
         const [finding] = shown(falling([allowance(0, 'shelf-oder', ['Case.Tier[2]'])]));
         expect(finding).toMatchObject({
             code: 'NAM-001',
-            message: 'no rule is called `shelf-oder`',
-            hint: 'did you mean `shelf-order`?',
+            message: 'no rule is called `shelf-oder`; did you mean `shelf-order`?',
             fix: { text: 'shelf-order' },
         });
     });
@@ -185,6 +184,36 @@ describe('all findings', () => {
             { code: 'PLC-004' },
             { code: 'PLC-005', part: 'Case.Tier[3]' },
         ]);
+    });
+
+    test('what a file brings is not missed name by name while the file itself is missing', () => {
+        const reading = [problem('NAM-003', 0), problem('NAM-001', 5), problem('NAM-001', 6)];
+        expect(runRules(falling([]), { reading }).map(({ code }) => code)).toEqual(['NAM-003', 'PLC-005']);
+    });
+
+    test('what is let too deep into a board stands out of the case because of that', () => {
+        const concerned = problem('PLC-004', 3, { part: 'Case.back' });
+        const cut = { ...problem('EDG-004', 5, { part: 'Case.Left' }), concerns: ['Case.back'] };
+        expect(codesOf(caseworkOf({ parts: [], problems: [concerned] }))).toEqual(['PLC-004']);
+        expect(codesOf(caseworkOf({ parts: [], problems: [concerned, cut] }))).toEqual(['EDG-004']);
+    });
+
+    test('what is not said may stand in the part of its declaration that could not be read', () => {
+        const declaration = {
+            is: 'design',
+            id: 'x',
+            name: 'Case',
+            nameSpan: spanOf(1),
+            span: { ...spanOf(1), end: 100 },
+        } as unknown as Declaration;
+        const missing = problem('PLC-011', 1);
+        const casework = caseworkOf({ parts: [], problems: [missing] });
+        const design = { ...casework.design, declarations: new Map([['x', declaration]]) };
+        const found = (reading: readonly Problem[]) => runRules({ ...casework, design }, { reading }).map(({ code }) => code);
+        expect(found([])).toEqual(['PLC-011']);
+        expect(found([problem('TXT-001', 5)])).toEqual(['TXT-001']);
+        expect(found([problem('TXT-001', 20)])).toEqual(['PLC-011', 'TXT-001']);
+        expect(found([problem('TXT-001', 5, { span: { ...spanOf(5), file: 'other.case' } })])).toEqual(['PLC-011', 'TXT-001']);
     });
 
     test('a problem takes name and severity from its rule', () => {

@@ -17,7 +17,7 @@ export const nothingBuilt = defineRule({
             {
                 text: `material Ply : plywood { thickness 3/4in   sheet 48in x 96in   grain length }
 
-»project "Hall bookcase" { client "A. Example" }«
+»project« "Hall bookcase" { client "A. Example" }
 
 case Bookcase of Ply {
     width 30in   height 36in   depth 11in

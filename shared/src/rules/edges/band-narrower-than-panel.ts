@@ -26,7 +26,7 @@ edging Nosed { nosing 3/4in of Walnut { high 3/4in } }
 
 case Stand of Ply {
     width 30in   height 36in   depth 11in
-    top layers 2 { »edge front Nosed« }
+    top of Ply layers 2 { »edge front Nosed« }
     side Left, Right
     join top to every side with { glue }
 }
@@ -41,7 +41,7 @@ edging Nosed { nosing 3/4in of Walnut { high 1 1/2in } }
 
 case Stand of Ply {
     width 30in   height 36in   depth 11in
-    top layers 2 { edge front Nosed }
+    top of Ply layers 2 { edge front Nosed }
     side Left, Right
     join top to every side with { glue }
 }
@@ -74,5 +74,5 @@ case Stand of Ply {
 
 /** Writes another number where the height was written out; it may be wrong for other edges that use the same edging. */
 function writtenAnew({ why: { kind, span } }: Measure, text: string): TextEdit | undefined {
-    return kind === 'literal' && span ? { title: `Make it ${text} high`, span, text, safe: false } : undefined;
+    return kind === 'literal' && span ? { title: `write \`${text}\``, span, text, safe: false } : undefined;
 }

@@ -58,6 +58,7 @@ case Bookcase of Ply {
             report({
                 span: wordsAt(edge, step),
                 part: part.path,
+                concerns: [guest.path],
                 message: `the ${step.does} in \`${part.name}\` is ${found} wide, and \`${guest.name}\` is ${needed} thick`,
                 hint: `leave the width out and it follows \`${guest.name}\`, or make it at least ${needed} wide`,
                 found,

@@ -58,6 +58,7 @@ case Bookcase of Ply {
             report({
                 span: wordsAt(edge, step),
                 part: part.path,
+                ...(step.for === undefined ? {} : { concerns: [step.for] }),
                 message: `a ${step.does} ${found} deep goes through \`${part.name}\`, which is ${board} thick`,
                 hint: `cut it less than ${board} deep; half of the thickness is usual`,
                 found,

@@ -1,5 +1,5 @@
 /** Whether a piece can be cut from a sheet of its material, and with its grain the right way. */
-import type { Casework, Piece, Thing } from '../../casework/index.js';
+import type { Casework, Part, Piece, Thing } from '../../casework/index.js';
 import { tolerance } from '../../geometry/index.js';
 import { grainOfSheet, materialOf, sheetsOf } from './material.js';
 import { isSomething, millimetresOf } from './sound-parts.js';
@@ -13,8 +13,29 @@ export interface SheetFit {
     readonly answer: 'fits' | 'across the grain' | 'no sheet';
 }
 
+/** Pieces of one size that do not fit, of parts that one statement makes. */
+export interface Misfit extends SheetFit {
+    readonly piece: Piece;
+    readonly parts: readonly Part[];
+}
+
+/** All pieces that fit as badly as asked, those of one statement and one size together. */
+export function misfitsIn(casework: Casework, answer: SheetFit['answer']): readonly Misfit[] {
+    const found = new Map<string, Misfit>();
+    for (const piece of casework.pieces) {
+        const fit = sheetFit(casework, piece);
+        const part = casework.parts.get(piece.part);
+        if (fit?.answer !== answer || !part) continue;
+        const key = [part.span.file, part.span.start, fit.material.id, fit.length, fit.width, piece.role, piece.grain].join(' ');
+        const alike = found.get(key);
+        const parts = alike?.parts.includes(part) ? alike.parts : [...(alike?.parts ?? []), part];
+        found.set(key, { ...fit, piece, ...alike, parts });
+    }
+    return [...found.values()];
+}
+
 /** Undefined for pieces that are not cut from sheets, or whose size is unknown. Bands and nosings can be pieced together and are left out. */
-export function sheetFit(casework: Casework, piece: Piece): SheetFit | undefined {
+function sheetFit(casework: Casework, piece: Piece): SheetFit | undefined {
     if (piece.role !== 'core' && piece.role !== 'layer') return undefined;
     const material = materialOf(casework, piece.material);
     const sheets = material ? sheetsOf(material) : [];

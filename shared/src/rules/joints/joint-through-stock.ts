@@ -53,6 +53,7 @@ case Bookcase of Ply {
             report({
                 span: joint.span,
                 part: board.path,
+                concerns: [joint.enters],
                 message: `a ${step.does} ${found} deep goes through \`${board.name}\`, which is ${thick} thick`,
                 hint: `cut it less deep: a quarter to a third of the thickness is usual`,
                 found,

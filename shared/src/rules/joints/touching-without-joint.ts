@@ -2,6 +2,7 @@ import type { Casework, Part } from '../../casework/index.js';
 import { boxContact } from '../../geometry/index.js';
 import { defineRule } from '../define-rule.js';
 import { boxAlongside, type FrontLines, frontLinesOf } from '../inspection/front-line.js';
+import { namesInWords } from '../inspection/names-in-words.js';
 import { jointsBetween, neighboursIn } from '../inspection/neighbours.js';
 import { roomMade } from '../inspection/shared-wood.js';
 
@@ -47,7 +48,7 @@ case Bookcase of Ply {
     },
     check(casework, report) {
         for (const [part, others] of unjoined(casework)) {
-            const names = inWords(others.map(({ name }) => `\`${name}\``));
+            const names = namesInWords(others.map(({ name }) => name));
             report({
                 span: part.nameSpan,
                 part: part.path,
@@ -73,11 +74,4 @@ function unjoined(casework: Casework): ReadonlyMap<Part, readonly Part[]> {
 
 function isTouching(lines: FrontLines, a: Part, b: Part): boolean {
     return boxContact(boxAlongside(lines, a, b.box), boxAlongside(lines, b, a.box)) !== undefined || roomMade(a, b);
-}
-
-const mostNames = 4;
-
-function inWords(names: readonly string[]): string {
-    const shown = names.length > mostNames ? [...names.slice(0, mostNames - 1), `${names.length - mostNames + 1} more`] : names;
-    return shown.length > 1 ? `${shown.slice(0, -1).join(', ')} and ${shown.at(-1)}` : shown.join('');
 }

@@ -1,5 +1,6 @@
 import { defineRule } from '../define-rule.js';
-import { sheetFit } from '../inspection/sheet-fit.js';
+import { namesInWords } from '../inspection/names-in-words.js';
+import { misfitsIn } from '../inspection/sheet-fit.js';
 import { speakerFor } from '../inspection/speaker.js';
 
 export const grainNotToBeHad = defineRule({
@@ -47,20 +48,17 @@ case Bookcase of Ply {
     },
     check(casework, report) {
         const speaker = speakerFor(casework);
-        for (const piece of casework.pieces) {
-            const fit = sheetFit(casework, piece);
-            const part = casework.parts.get(piece.part);
-            if (fit?.answer !== 'across the grain' || !part) continue;
-            const along = piece.grain === 'width' ? fit.width : fit.length;
-            const across = piece.grain === 'width' ? fit.length : fit.width;
+        for (const { piece, parts, material, length, width } of misfitsIn(casework, 'across the grain')) {
+            const [along, across] = piece.grain === 'width' ? [width, length] : [length, width];
             const found = `${speaker.millimetres(along)} along the grain and ${speaker.millimetres(across)} across it`;
             report({
-                span: part.nameSpan,
-                part: part.path,
-                message: `\`${part.name}\` wants ${found}, and a sheet of \`${fit.material.name}\` has that only the other way round`,
+                span: parts[0]!.nameSpan,
+                part: parts[0]!.path,
+                concerns: parts.map(({ path }) => path),
+                message: `${namesInWords(parts.map(({ name }) => name))} ${parts.length > 1 ? 'want' : 'wants'} ${found}, and a sheet of \`${material.name}\` has that only the other way round`,
                 hint: `turn its grain, \`grain ${piece.grain === 'width' ? 'length' : 'width'}\`, or take a material with other sheets`,
                 found,
-                related: [{ span: fit.material.nameSpan, message: `\`${fit.material.name}\`` }],
+                related: [{ span: material.nameSpan, message: `\`${material.name}\`` }],
             });
         }
     },

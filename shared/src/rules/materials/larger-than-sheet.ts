@@ -1,7 +1,8 @@
 import type { Casework, Thing } from '../../casework/index.js';
 import { defineRule } from '../define-rule.js';
 import { sheetsOf } from '../inspection/material.js';
-import { sheetFit } from '../inspection/sheet-fit.js';
+import { namesInWords } from '../inspection/names-in-words.js';
+import { type Misfit, misfitsIn } from '../inspection/sheet-fit.js';
 import { millimetresOf } from '../inspection/sound-parts.js';
 import { type Speaker, speakerFor } from '../inspection/speaker.js';
 
@@ -47,25 +48,29 @@ case Bookcase of Ply {
     },
     check(casework, report) {
         const speaker = speakerFor(casework);
-        for (const piece of casework.pieces) {
-            const fit = sheetFit(casework, piece);
-            const part = casework.parts.get(piece.part);
-            if (fit?.answer !== 'no sheet' || !part) continue;
-            const found = `${speaker.millimetres(fit.width)} x ${speaker.millimetres(fit.length)}`;
-            const needed = largestSheet(fit.material, speaker);
-            const what = piece.role === 'layer' ? `a layer of \`${part.name}\`` : `\`${part.name}\``;
+        for (const misfit of misfitsIn(casework, 'no sheet')) {
+            const { material, width, length, parts } = misfit;
+            const found = `${speaker.millimetres(width)} x ${speaker.millimetres(length)}`;
+            const needed = largestSheet(material, speaker);
             report({
-                span: part.nameSpan,
-                part: part.path,
-                message: `${what} is ${found} as first cut, and the largest sheet of \`${fit.material.name}\` is ${needed}${lessTrim(casework, speaker)}`,
+                span: parts[0]!.nameSpan,
+                part: parts[0]!.path,
+                concerns: parts.map(({ path }) => path),
+                message: `${whatIs(misfit)} ${found} as first cut, and the largest sheet of \`${material.name}\` is ${needed}${lessTrim(casework, speaker)}`,
                 hint: 'take a material with larger sheets, or make it of two parts',
                 found,
                 needed: `at most ${needed}`,
-                related: [{ span: fit.material.nameSpan, message: `\`${fit.material.name}\`` }],
+                related: [{ span: material.nameSpan, message: `\`${material.name}\`` }],
             });
         }
     },
 });
+
+function whatIs({ piece, parts }: Misfit): string {
+    const names = namesInWords(parts.map(({ name }) => name));
+    if (piece.role === 'layer') return `a layer of ${names} is`;
+    return `${names} ${parts.length > 1 ? 'are' : 'is'}`;
+}
 
 function largestSheet(material: Thing, speaker: Speaker): string {
     const area = ({ width, length }: ReturnType<typeof sheetsOf>[number]) => millimetresOf(width) * millimetresOf(length);

@@ -11,6 +11,7 @@ export const materialWithoutThickness = defineRule({
     mend: 'State the thickness the dealer gives, `thickness 3/4in`, and what a caliper reads, `actual 0.720in`. Sizes are computed from the second.',
     source: { kind: 'language', citation: 'Sizes come from actual thicknesses' },
     fix: 'none',
+    fromAbsence: true,
     examples: {
         bad: [
             {

@@ -11,6 +11,7 @@ export const partWithoutMaterial = defineRule({
     mend: 'Say it at the part, `shelf Low at 12in of Ply`; for many parts at once, `every shelf { of Ply }`; or for the whole case, `case Bookcase of Ply`.',
     source: { kind: 'language', citation: 'What a part is made of' },
     fix: 'none',
+    fromAbsence: true,
     examples: {
         bad: [
             {

@@ -31,7 +31,7 @@ case Stand {
     width 30in   height 36in   depth 11in
     side Left, Right {
         layer Outer of ShopPly
-        »layer Inner of WalnutPly«
+        layer »Inner« of WalnutPly
     }
 }
 `,

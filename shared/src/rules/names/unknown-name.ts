@@ -11,6 +11,7 @@ export const unknownName = defineRule({
     mend: 'Look at the spelling; capitals count. If the thing is declared in another file, name that file with `use`. If it is inside another case, it cannot be seen from here: move it to the top of the file.',
     source: { kind: 'language', citation: 'Where a name can be seen' },
     fix: 'unsafe',
+    follows: ['NAM-003'],
     examples: {
         bad: [
             {

@@ -11,6 +11,7 @@ export const caseWithoutSize = defineRule({
     mend: 'State `width`, `height` and `depth`; or make the size a parameter, and give it where the case is built.',
     source: { kind: 'language', citation: 'Rooms' },
     fix: 'none',
+    fromAbsence: true,
     examples: {
         bad: [
             {

@@ -1,4 +1,4 @@
-import type { Assembly, Axis, FaceName, Measure, Part } from '../../casework/index.js';
+import type { Axis, FaceName, Measure, Part } from '../../casework/index.js';
 import { defineRule } from '../define-rule.js';
 import { isSomething } from '../inspection/sound-parts.js';
 import { type Speaker, speakerFor } from '../inspection/speaker.js';
@@ -25,7 +25,7 @@ case Bookcase of Ply {
     width 30in   height 36in   depth 11in
     side Left, Right
     shelf Floor at 3/4in
-    »kick« at 2 1/2in behind Floor.front
+    »kick« below Floor at 2 1/2in behind Floor.front
     join every shelf to every side with { glue }
 }
 `,
@@ -39,7 +39,7 @@ case Bookcase of Ply {
     width 30in   height 36in   depth 11in
     side Left, Right
     shelf Floor at 4in
-    kick at 2 1/2in behind Floor.front
+    kick below Floor at 2 1/2in behind Floor.front
     join every shelf to every side with { glue }
     join kick to Floor, every side with { glue }
 }
@@ -49,16 +49,7 @@ case Bookcase of Ply {
     },
     check(casework, report) {
         const speaker = speakerFor(casework);
-        const empty = new Set<string>();
-        for (const assembly of casework.assemblies) {
-            const found = emptyRoom(assembly, speaker);
-            if (!found) continue;
-            empty.add(assembly.path);
-            report(found);
-        }
-        const reported = new Set(casework.problems.flatMap(({ code, part }) => (code === 'PLC-002' && part !== undefined ? [part] : [])));
         for (const part of casework.parts.values()) {
-            if (empty.has(part.assembly) || reported.has(part.path)) continue;
             const found = emptyPart(part, speaker) ?? emptyCore(part, speaker);
             if (found) report(found);
         }
@@ -75,22 +66,6 @@ const directions = ['length', 'width', 'thickness'] as const;
 
 function isNothing(measure: Measure | undefined): measure is Measure {
     return measure !== undefined && !isSomething(measure);
-}
-
-function emptyRoom({ name, width, height, depth, span }: Assembly, speaker: Speaker): Found | undefined {
-    const sizes = { width, height, depth };
-    for (const direction of ['width', 'height', 'depth'] as const) {
-        const size = sizes[direction];
-        if (!isNothing(size)) continue;
-        const found = speaker.measure(size);
-        return {
-            span: size.why.span ?? span,
-            message: `\`${name}\` has no ${direction}: it comes out as ${found}`,
-            found,
-            needed: 'more than nothing',
-        };
-    }
-    return undefined;
 }
 
 function emptyPart(part: Part, speaker: Speaker): Found | undefined {
@@ -114,7 +89,8 @@ function emptyPart(part: Part, speaker: Speaker): Found | undefined {
 /** Between what it runs, as far as that is known. */
 function between(part: Part, axis: Axis): string {
     const [from, to] = facesAlong[axis].map((face) => part.bounds[face]?.name);
-    return from && to ? `, between \`${from}\` and \`${to}\`` : '';
+    const isBetween = from && to && from !== 'its size' && to !== 'its size';
+    return isBetween ? `, between \`${from}\` and \`${to}\`` : '';
 }
 
 function emptyCore(part: Part, speaker: Speaker): Found | undefined {

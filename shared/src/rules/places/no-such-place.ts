@@ -19,7 +19,7 @@ export const noSuchPlace = defineRule({
 case Bookcase of Ply {
     width 30in   height 36in   depth 11in
     side Left, Right
-    shelf Low at 12in above »Left.inner«
+    shelf Low at »12in above Left.inner«
     join Low to every side with { glue }
 }
 `,

@@ -15,7 +15,7 @@ export const partOutsideCase = defineRule({
     mend: 'Move the part, make the case larger, or say that it is meant: `edge front at 1in past case`. The size over all is then printed beside the size of the room.',
     source: { kind: 'language', citation: 'The size of a case is the size of its outside' },
     fix: 'none',
-    follows: ['PLC-002'],
+    follows: ['PLC-002', 'EDG-004', 'EDG-006', 'JNT-001'],
     examples: {
         bad: [
             {

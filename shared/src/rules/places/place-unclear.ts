@@ -11,6 +11,8 @@ export const placeUnclear = defineRule({
     mend: 'Give it a place, `at 12in`, `at 1/2in below top`, `at middle`; or let a list divide the room, `clear 1, 1`, `clear equal`.',
     source: { kind: 'language', citation: 'Places: a distance, a way, a face' },
     fix: 'none',
+    fromAbsence: true,
+    follows: ['PLC-003'],
     examples: {
         bad: [
             {

@@ -11,6 +11,7 @@ export const propertyMissing = defineRule({
     mend: 'State the property; the message shows one as an example.',
     source: { kind: 'language', citation: 'The table of properties' },
     fix: 'none',
+    fromAbsence: true,
     examples: {
         bad: [
             {

@@ -62,7 +62,7 @@ function whatIsWrong(
         return findingOf(errorCannotBeAllowed, {
             span: allowance.ruleSpan,
             message: `${said} is an error, and an error cannot be allowed: ${lowerFirst(rule.title)}`,
-            hint: rule.mend,
+            hint: 'mend what it is about, and take the `allow` out',
         });
     }
     if (!allowance.because) {
@@ -79,7 +79,7 @@ function whatIsWrong(
         span: allowance.ruleSpan,
         message: `there is no ${said} here to allow`,
         hint: 'take the line out: left in, it would hide the next one that comes',
-        fix: { title: 'Take the line out', span: allowance.span, text: '', safe: true },
+        fix: { title: 'take the line out', span: allowance.span, text: '', safe: true },
     });
 }
 
@@ -88,10 +88,10 @@ function noSuchRule(allowance: Allowance, rules: readonly Rule[]): Finding {
     const [close] = closestWords(allowance.rule, wanted);
     return findingOf(unknownName, {
         span: allowance.ruleSpan,
-        message: `no rule is called \`${allowance.rule}\``,
-        hint: close ? `did you mean \`${close}\`?` : '`casewright explain` lists the rules',
+        message: `no rule is called \`${allowance.rule}\`${close ? `; did you mean \`${close}\`?` : ''}`,
+        hint: '`casewright explain` lists the rules',
         found: allowance.rule,
-        ...(close ? { fix: { title: `Change to ${close}`, span: allowance.ruleSpan, text: close, safe: false } } : {}),
+        ...(close ? { fix: { title: `write \`${close}\``, span: allowance.ruleSpan, text: close, safe: false } } : {}),
     });
 }
 

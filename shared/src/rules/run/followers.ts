@@ -1,21 +1,50 @@
 /** One mistake, one squiggle: what is said twice, or only comes of another finding, is dropped. */
-import type { Path, Span } from '../../casework/index.js';
+import type { Casework, Path, Span } from '../../casework/index.js';
 import type { Finding, Rule, RuleCode } from '../rule.js';
 
-/** Drops findings on a part that has a finding which, by their own rule, is the mistake behind them. */
+/** Drops findings that, by their own rule, come of another one on the same part, or in the same file where they are about no part. */
 export function dropFollowers(findings: readonly Finding[], rules: readonly Rule[]): readonly Finding[] {
-    const follows = new Map(rules.flatMap(({ code, follows }) => (follows ? [[code, follows] as const] : [])));
-    const found = new Map<Path, Set<RuleCode>>();
-    for (const { part, code } of findings) {
-        if (part === undefined) continue;
-        const codes = found.get(part);
-        if (codes) codes.add(code);
-        else found.set(part, new Set([code]));
+    const follows = new Map(rules.flatMap(({ code, follows: origins }) => (origins ? [[code, origins] as const] : [])));
+    const onParts = new Map<Path, Set<RuleCode>>();
+    const inFiles = new Map<string, Set<RuleCode>>();
+    for (const { part, concerns = [], code, span } of findings) {
+        for (const path of part === undefined ? concerns : [part, ...concerns]) add(onParts, path, code);
+        add(inFiles, span.file, code);
     }
-    return findings.filter(({ part, code }) => {
-        const codes = part === undefined ? undefined : found.get(part);
-        return !codes || !follows.get(code)?.some((origin) => codes.has(origin));
+    return findings.filter(({ part, code, span }) => {
+        const around = part === undefined ? inFiles.get(span.file) : onParts.get(part);
+        return !follows.get(code)?.some((origin) => around?.has(origin));
     });
+}
+
+function add(to: Map<string, Set<RuleCode>>, key: string, code: RuleCode): void {
+    const codes = to.get(key);
+    if (codes) codes.add(code);
+    else to.set(key, new Set([code]));
+}
+
+/**
+ * Drops problems that conclude from something unsaid where part of the very declaration could not be read: it may have been said there.
+ * @param unread errors that mean that something could not be read
+ */
+export function dropUnsaid(
+    findings: readonly Finding[],
+    unread: readonly Finding[],
+    casework: Casework,
+    rules: readonly Rule[],
+): readonly Finding[] {
+    if (unread.length === 0) return findings;
+    const fromAbsence = new Set(rules.flatMap(({ code, fromAbsence: concludes }) => (concludes ? [code] : [])));
+    const declared = new Map([...casework.design.declarations.values()].map(({ nameSpan, span }) => [placeOf(nameSpan), span]));
+    return findings.filter(({ code, part, span }) => {
+        if (!fromAbsence.has(code)) return true;
+        const words = (part === undefined ? undefined : casework.parts.get(part)?.span) ?? declared.get(placeOf(span));
+        return !words || !unread.some((gap) => gap.code !== code && isIn(words, gap.span));
+    });
+}
+
+function isIn(words: Span, gap: Span): boolean {
+    return gap.file === words.file && gap.start >= words.start && gap.end <= words.end;
 }
 
 /**
@@ -25,7 +54,7 @@ export function dropFollowers(findings: readonly Finding[], rules: readonly Rule
 export function dropRepeats(findings: readonly Finding[]): readonly Finding[] {
     const said = new Set<string>();
     return findings.filter(({ code, span, allowed }) => {
-        const key = `${code} ${placeOf(span)} ${allowed === undefined ? 'open' : 'allowed'}`;
+        const key = `${code} ${allowed === undefined ? 'open' : 'allowed'} ${placeOf(span)}`;
         if (said.has(key)) return false;
         said.add(key);
         return true;

@@ -4,7 +4,7 @@ import { rules } from '../registry.js';
 import type { Finding, Rule, RuleCode } from '../rule.js';
 import { applyAllowances } from './allowances.js';
 import { findingOf } from './finding.js';
-import { dropFollowers, dropRepeats } from './followers.js';
+import { dropFollowers, dropRepeats, dropUnsaid } from './followers.js';
 
 export interface RunOptions {
     /** What was found while the text was read: syntax, names, units, properties. */
@@ -24,9 +24,11 @@ const readingGroups = new Set(['TXT', 'NAM', 'UNI', 'PRP']);
  */
 export function runRules(casework: Casework, options: RunOptions = {}): readonly Finding[] {
     const problems = [...(options.reading ?? []), ...casework.problems].map(findingOfProblem);
-    const isReadWhole = !problems.some(({ code, severity }) => severity === 'error' && readingGroups.has(groupOf(code)));
+    const unread = problems.filter(({ code, severity }) => severity === 'error' && readingGroups.has(groupOf(code)));
+    const isReadWhole = unread.length === 0;
     const checked = rules.filter((rule) => runs(rule, options.phase ?? 'project', isReadWhole));
-    const found = dropFollowers([...problems, ...checked.flatMap((rule) => findingsOf(rule, casework))], rules);
+    const known = dropUnsaid(problems, unread, casework, rules);
+    const found = dropFollowers([...known, ...checked.flatMap((rule) => findingsOf(rule, casework))], rules);
     // Rules found while reading have always been looked for.
     const ran = new Set<RuleCode>([...checked, ...rules.filter(({ check }) => !check)].map(({ code }) => code));
     const { findings, about } = applyAllowances(casework, found, { all: rules, ran: isReadWhole ? ran : new Set() });

@@ -21,7 +21,7 @@ let tiers = 1
 case Bookcase of Ply {
     width 30in   height 36in   depth 11in
     side Left, Right
-    shelf Low at 24in / »(tiers - 1)«
+    shelf Low at 24in / (»tiers - 1«)
     join Low to every side with { glue }
 }
 `,

@@ -10,7 +10,7 @@ export const missingUnit = defineRule({
     why: 'Shops mix inches and millimetres, often in one design. 40 of the one is not 40 of the other.',
     mend: 'Write the unit at the number: `40in`, `40mm`, `1 1/4in`, `5\'10 1/2"`.',
     source: { kind: 'language', citation: 'Every measure carries a unit' },
-    fix: 'unsafe',
+    fix: 'none',
     examples: {
         bad: [
             {

@@ -10,7 +10,7 @@ export const twoReadings = defineRule({
     why: 'Both readings make a size, and only one of them is meant. The wrong one is found when the part does not fit.',
     mend: 'Put spaces around a sign that computes, `a / 3/4in`, `5ft - 10in`, and write a length in one piece: `5ft 10in`, `1 1/4in`.',
     source: { kind: 'language', citation: 'How measures are written' },
-    fix: 'safe',
+    fix: 'unsafe',
     examples: {
         bad: [
             {

@@ -17,7 +17,7 @@ export const unknownUnit = defineRule({
                 text: `material Ply : plywood { thickness 3/4in   sheet 48in x 96in   grain length }
 
 case Bookcase of Ply {
-    width »30inch«   height 36in   depth 11in
+    width 30»inch«   height 36in   depth 11in
     side Left, Right
 }
 `,
