@@ -57,6 +57,7 @@ export class CaseBuild {
     private readonly laws = new Map<DeclarationId, CurveLaw>();
     private reserved: readonly Reserve[] | undefined;
     private joined: readonly PlacedJoint[] | undefined;
+    private joinedByPart: ReadonlyMap<PlacedPart, readonly PlacedJoint[]> | undefined;
     private readonly sizes: Readonly<Record<'width' | 'height' | 'depth', Cell<Spot>>>;
 
     constructor(
@@ -118,6 +119,11 @@ export class CaseBuild {
     get joints(): readonly PlacedJoint[] {
         this.joined ??= jointsOf(this.construction, this);
         return this.joined;
+    }
+    /** The joints with which a part enters others. */
+    jointsOf(part: PlacedPart): readonly PlacedJoint[] {
+        this.joinedByPart ??= jointsByPart(this.joints);
+        return this.joinedByPart.get(part) ?? [];
     }
     keepFree(reserves: readonly Reserve[]): void {
         this.leaves.push(...reserves);
@@ -259,6 +265,16 @@ export class CaseBuild {
         }
         return named && { measure: named, bound };
     }
+}
+
+function jointsByPart(joints: readonly PlacedJoint[]): ReadonlyMap<PlacedPart, readonly PlacedJoint[]> {
+    const byPart = new Map<PlacedPart, PlacedJoint[]>();
+    for (const joint of joints) {
+        const known = byPart.get(joint.enters);
+        if (known) known.push(joint);
+        else byPart.set(joint.enters, [joint]);
+    }
+    return byPart;
 }
 
 function isPositiveLength(measure: Measure): boolean {

@@ -139,6 +139,7 @@ function gather(construction: Construction, made: readonly Made[]): Casework {
     const curves: CurveModel[] = [];
     for (const { case: outermost, count } of made) {
         const first = joints.length;
+        const own: Part[] = [];
         for (const joint of outermost.joints) {
             const { enters, receives, recipe, steps, adds, onSite, span } = joint;
             joints.push({
@@ -160,6 +161,7 @@ function gather(construction: Construction, made: readonly Made[]): Casework {
                 const model = modelOfPart(construction, placed, count, byPart.get(placed.path) ?? []);
                 if (!model) continue;
                 parts.set(placed.path, model.part);
+                own.push(model.part);
                 pieces.push(...model.pieces);
                 boxes.push(model.part.box);
             }
@@ -167,7 +169,7 @@ function gather(construction: Construction, made: readonly Made[]): Casework {
             for (const room of build.openings) openings.set(room.path, modelOfOpening(room));
             readSentences(construction, build, requirements, allowances);
         }
-        curves.push(...curveModels(outermost, parts));
+        curves.push(...curveModels(outermost, own));
     }
     readFileSentences(construction, requirements, allowances);
     const { design, things, shop, deviations, problems, values } = construction;

@@ -16,6 +16,7 @@ export type CurveUse = 'height' | 'width';
 
 export class CurveLaw {
     protected readonly made: Cell<Curve>;
+    private turns: readonly number[] | undefined;
     readonly name: string;
     readonly over: CurveUse;
 
@@ -61,7 +62,7 @@ export class CurveLaw {
         const { curve } = this;
         if (!curve || !from || !to) return undefined;
         const [low, high] = [numberOf(from), numberOf(to)];
-        const inside = turningAbscissa(curve, low, high, which);
+        const inside = this.turnBetween(curve, low, high, which);
         const ends = [this.at(from, where), this.at(to, where)] as const;
         const better = (a: number, b: number) => (which === 'greatest' ? a > b : a < b);
         const end = better(numberOf(ends[1]), numberOf(ends[0])) ? ends[1] : ends[0];
@@ -74,12 +75,31 @@ export class CurveLaw {
     range(low: number, high: number): { readonly least: number; readonly most: number } | undefined {
         const { curve } = this;
         if (!curve) return undefined;
-        const values = [low, high].map((x) => curve.valueAt(x).value);
-        for (const which of ['greatest', 'least'] as const) {
-            const turn = turningAbscissa(curve, low, high, which);
-            if (turn !== undefined) values.push(curve.valueAt(turn).value);
+        const [a, b] = [curve.valueAt(low).value, curve.valueAt(high).value];
+        let [least, most] = a < b ? [a, b] : [b, a];
+        for (const turn of this.turnsOf(curve)) {
+            if (turn <= low || turn >= high) continue;
+            const { value } = curve.valueAt(turn);
+            least = Math.min(least, value);
+            most = Math.max(most, value);
         }
-        return { least: Math.min(...values), most: Math.max(...values) };
+        return { least, most };
+    }
+
+    private turnBetween(curve: Curve, low: number, high: number, which: 'greatest' | 'least'): number | undefined {
+        let best: number | undefined;
+        for (const turn of this.turnsOf(curve)) {
+            if (turn <= low || turn >= high) continue;
+            const isBetter = best === undefined || (which === 'greatest') === curve.valueAt(turn).value > curve.valueAt(best).value;
+            if (isBetter) best = turn;
+        }
+        return best;
+    }
+
+    /** The abscissas where the line runs level and turns back. */
+    turnsOf(curve: Curve): readonly number[] {
+        this.turns ??= turningAbscissas(curve);
+        return this.turns;
     }
 
     private says(where: string) {
@@ -147,6 +167,11 @@ class ParallelLaw extends CurveLaw {
         super(construction, declaration, build, scope);
     }
 
+    /** Square to a level line is straight on: a parallel turns where its base does. */
+    override turnsOf(curve: Curve): readonly number[] {
+        return this.base.curve ? this.base.turnsOf(this.base.curve) : super.turnsOf(curve);
+    }
+
     protected override make(): Curve | undefined {
         const { curve } = this.base;
         if (!curve) return undefined;
@@ -155,13 +180,28 @@ class ParallelLaw extends CurveLaw {
     }
 }
 
-/** An abscissa between two others where the curve turns back, if it is deeper (or shallower) there. */
-function turningAbscissa(curve: Curve, low: number, high: number, which: 'greatest' | 'least'): number | undefined {
-    const sign = which === 'greatest' ? 1 : -1;
-    let [a, b] = [Math.max(low, curve.span.from), Math.min(high, curve.span.to)];
-    if (!(a < b)) return undefined;
-    if (sign * curve.slopeAt(a) <= 0 || sign * curve.slopeAt(b) >= 0) return undefined;
-    for (let step = 0; step < 100 && b - a > 1e-9; step++) {
+/** How finely a curve is searched for turns: a shop line has far fewer than this. */
+const searchSteps = 64;
+
+function turningAbscissas(curve: Curve): readonly number[] {
+    const { from, to } = curve.span;
+    const step = (to - from) / searchSteps;
+    const turns: number[] = [];
+    let before = curve.slopeAt(from);
+    for (let index = 1; index <= searchSteps; index++) {
+        const end = index === searchSteps ? to : from + index * step;
+        const slope = curve.slopeAt(end);
+        if (before !== 0 && slope * before < 0) turns.push(levelBetween(curve, end - step, end, Math.sign(before)));
+        else if (slope === 0 && index < searchSteps) turns.push(end);
+        before = slope;
+    }
+    return turns;
+}
+
+/** Where the slope changes its sign, by halving. */
+function levelBetween(curve: Curve, low: number, high: number, sign: number): number {
+    let [a, b] = [low, high];
+    for (let count = 0; count < 100 && b - a > 1e-9; count++) {
         const middle = (a + b) / 2;
         if (sign * curve.slopeAt(middle) > 0) a = middle;
         else b = middle;

@@ -1,7 +1,7 @@
 /** One part in the making: where it is, how thick it is, how far it runs. Everything is computed when it is first asked for. */
 import { tolerance } from '../../geometry/index.js';
 import type { Expression, PartDeclaration, PartStatement, Span } from '../design/design.js';
-import type { Axis, FaceName, Hand, Path, Shop } from '../model/casework.js';
+import type { Axis, FaceName, Hand, Path, Shop, Size, Stage } from '../model/casework.js';
 import type { Measure } from '../model/measure.js';
 import type { CaseBuild } from './case-build.js';
 import { Cell } from './cell.js';
@@ -13,7 +13,7 @@ import { type LayerPlan, layersOfPart, thicknessOfPart } from './layers.js';
 import { because, minus, numberOf } from './measures.js';
 import type { Placement } from './place.js';
 import type { Asker, Room, Spot } from './room.js';
-import { type Extent, type Extents, endsOf } from './run.js';
+import { type Ends, type Extent, type Extents, endsOf } from './run.js';
 import type { Scope } from './scope.js';
 import { factsOfPart, type PartFacts } from './sizes.js';
 import { findPlacements, findThicknessExtent } from './thickness-place.js';
@@ -57,6 +57,10 @@ export class PlacedPart implements Asker {
     readonly extents: Cell<Extents>;
     private readonly factsCell: Cell<PartFacts>;
     hand: Hand | undefined;
+    /** The sizes that have been asked for: see `sizeOfPart`. */
+    readonly sizes = new Map<Stage, Size>();
+    private readonly spots = new Map<string, Spot>();
+    private knownEnds: Readonly<Record<Axis, Ends>> | undefined;
     shared: SharedPlace | undefined;
     /** The case that fills it, for a case inside a case. */
     nested: CaseBuild | undefined;
@@ -104,16 +108,24 @@ export class PlacedPart implements Asker {
 
     /** Where one of its faces is, with the part as what bounds there. */
     faceSpot(axis: Axis, end: 'lo' | 'hi'): Spot | undefined {
+        const known = this.spots.get(axis + end);
+        if (known) return known;
         // where a part lies must not depend on how far it runs: a curve may end at the part that it shapes
         const spot = (axis === this.kindOf?.thickness ? this.thicknessExtent.value : this.extents.value?.[axis])?.[end];
         if (!spot) return undefined;
-        const face = facesOfAxis[axis][end];
-        const name = `${this.name}.${nameOfFace(this.kind, face, this.hand)}`;
-        const says = { kind: 'face' as const, about: [nameOfFace(this.kind, face, this.hand), this.path], span: this.declaration.nameSpan };
-        const bound = { name, part: this.path, stopped: false };
-        return spot.line
-            ? { measure: because(spot.measure, says), bound, line: spot.line }
-            : { measure: because(spot.measure, says), bound };
+        const face = nameOfFace(this.kind, facesOfAxis[axis][end], this.hand);
+        const says = { kind: 'face' as const, about: [face, this.path], span: this.declaration.nameSpan };
+        const bound = { name: `${this.name}.${face}`, part: this.path, stopped: false };
+        const own = { ...spot, measure: because(spot.measure, says), bound };
+        this.spots.set(axis + end, own);
+        return own;
+    }
+
+    /** Its extents as plain numbers; undefined while one of them is unknown. */
+    get ends(): Readonly<Record<Axis, Ends>> | undefined {
+        const { value } = this.extents;
+        this.knownEnds ??= value && endsOf(value);
+        return this.knownEnds;
     }
 
     face(name: FaceName): Spot | undefined {
@@ -123,14 +135,12 @@ export class PlacedPart implements Asker {
 
     /** The clear height above a shelf: up to the nearest part over it, or the top of the room. */
     clearAbove(): Measure | undefined {
-        const { value } = this.extents;
-        const own = value && endsOf(value);
-        if (!value || !own) return undefined;
+        const own = this.ends;
+        if (!own) return undefined;
         let nearest: PlacedPart | undefined;
         let height = Number.POSITIVE_INFINITY;
         for (const other of this.build.parts) {
-            const extents = other === this ? undefined : other.extents.value;
-            const ends = extents && endsOf(extents);
+            const ends = other === this ? undefined : other.ends;
             if (!ends || ends.z.lo < own.z.hi - tolerance.fit || ends.z.lo >= height) continue;
             const isOver = (['x', 'y'] as const).every(
                 (axis) => Math.min(ends[axis].hi, own[axis].hi) - Math.max(ends[axis].lo, own[axis].lo) > tolerance.fit,

@@ -61,14 +61,16 @@ type Closing = 'all of it' | 'where it starts';
 /** Lets the obstacles in their order stop the run; whether any did. */
 function stopOnce(run: Run, state: RunState, closing: Closing): boolean {
     let progress = false;
+    let ends = endsOf(state.extents);
     for (const obstacle of state.waiting) {
-        const met = meeting(state.extents, obstacle);
+        const met = ends && meeting(state.extents, ends, obstacle);
         const axis = met && run.free.find((one) => isStopped(run, one, met, closing));
         if (!met || !axis) continue;
         state.waiting.delete(obstacle);
         const stop = stopAt(run, state.extents, obstacle, axis, met);
         if (stop) {
             state.extents[axis] = stop;
+            ends = endsOf(state.extents);
             progress = true;
         } else {
             state.unclear ??= { obstacle, axis };
@@ -78,34 +80,37 @@ function stopOnce(run: Run, state: RunState, closing: Closing): boolean {
 }
 
 interface Meeting {
-    readonly own: Record<Axis, Ends>;
-    readonly other: Record<Axis, Ends>;
+    readonly own: Readonly<Record<Axis, Ends>>;
+    readonly other: Readonly<Record<Axis, Ends>>;
     /** Under a curve, the least depth of the thing where the other one is: what stands so far forward closes its way. */
     readonly ownDepth: Ends;
 }
 
 /** Where two things share room, each with its own extent there. */
-function meeting(extents: Extents, obstacle: PlacedPart): Meeting | undefined {
-    const others = obstacle.extents.value;
-    const own = endsOf(extents);
-    const other = others && endsOf(others);
-    if (!own || !others || !other) return undefined;
-    const shared = (axis: Axis): Ends => ({ lo: Math.max(own[axis].lo, other[axis].lo), hi: Math.min(own[axis].hi, other[axis].hi) });
-    const [x, z] = [shared('x'), shared('z')];
-    const ownDepth = localDepth(own.y, extents.y.hi.line, x, z, 'least');
-    own.y = localDepth(own.y, extents.y.hi.line, x, z, 'most');
-    other.y = localDepth(other.y, others.y.hi.line, x, z, 'most');
-    for (const axis of axes) {
-        const { lo, hi } = shared(axis);
-        if (hi - lo <= tolerance.fit) return undefined;
-    }
-    return { own, other, ownDepth };
+function meeting(extents: Extents, ends: Readonly<Record<Axis, Ends>>, obstacle: PlacedPart): Meeting | undefined {
+    const others = obstacle.ends;
+    if (!others) return undefined;
+    const [x, z] = [common(ends.x, others.x), common(ends.z, others.z)];
+    if (isThin(x) || isThin(z) || isThin(common(ends.y, others.y))) return undefined;
+    const ownLine = extents.y.hi.line;
+    const own = ownLine ? { ...ends, y: localDepth(ends.y, ownLine, x, z, 'most') } : ends;
+    const ownDepth = ownLine ? localDepth(ends.y, ownLine, x, z, 'least') : ends.y;
+    const otherLine = obstacle.extents.value?.y.hi.line;
+    const other = otherLine ? { ...others, y: localDepth(others.y, otherLine, x, z, 'most') } : others;
+    return isThin(common(own.y, other.y)) ? undefined : { own, other, ownDepth };
+}
+
+function common(a: Ends, b: Ends): Ends {
+    return { lo: Math.max(a.lo, b.lo), hi: Math.min(a.hi, b.hi) };
+}
+function isThin({ lo, hi }: Ends): boolean {
+    return hi - lo <= tolerance.fit;
 }
 
 /** How deep a thing with a curved front is where the other one is. */
-function localDepth(ends: Ends, line: CurveLaw | undefined, x: Ends, z: Ends, which: 'least' | 'most'): Ends {
-    const along = line?.over === 'width' ? x : z;
-    const range = line?.range(along.lo, along.hi);
+function localDepth(ends: Ends, line: CurveLaw, x: Ends, z: Ends, which: 'least' | 'most'): Ends {
+    const along = line.over === 'width' ? x : z;
+    const range = line.range(along.lo, along.hi);
     return range ? { lo: ends.lo, hi: range[which] } : ends;
 }
 

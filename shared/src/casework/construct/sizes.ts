@@ -2,14 +2,13 @@
  * The four sizes of a part: opening, finished, core, rough. Each comes from the one before it by listed steps: what joints add or take,
  * what bands and nosings take off, what trimming and milling remove.
  */
-import { parallelCurve } from '../../geometry/index.js';
 import { dimension, quantity, Rational } from '../../quantity/index.js';
 import type { Axis, Edge, FaceName, Size, Stage } from '../model/casework.js';
 import type { Measure } from '../model/measure.js';
 import type { Construction } from './construction.js';
 import { edgesOf } from './edges.js';
 import { facesOfAxis } from './kinds.js';
-import { derived, minus, numberOf, plus, times, total } from './measures.js';
+import { derived, minus, numberOf, plus, type Says, times, total } from './measures.js';
 import type { PlacedPart } from './placed-part.js';
 
 /** What is known of a part beyond its extents, computed once. */
@@ -18,84 +17,88 @@ export interface PartFacts {
     readonly adds: Partial<Record<FaceName, Measure>>;
 }
 
-const direction = { length: 'length', width: 'width' } as const;
+type Direction = 'length' | 'width';
+
 const nothing: Size = { length: undefined, width: undefined, thickness: undefined };
 
+/** The size of a part at a stage, computed once: pieces, layers and later stages ask again and again. */
 export function sizeOfPart(part: PlacedPart, stage: Stage): Size {
-    const kind = part.kindOf;
-    if (!kind) return nothing;
-    const size = (axis: Axis, name: string) => sizeAlong(part, axis, stage, name);
-    return { length: size(kind.length, direction.length), width: size(kind.width, direction.width), thickness: part.thickness.value };
+    let size = part.sizes.get(stage);
+    if (!size) {
+        const kind = part.kindOf;
+        size = kind
+            ? {
+                  length: sizeAlong(part, kind.length, 'length', stage),
+                  width: sizeAlong(part, kind.width, 'width', stage),
+                  thickness: part.thickness.value,
+              }
+            : nothing;
+        part.sizes.set(stage, size);
+    }
+    return size;
 }
 
-/** The size of a part along one axis at a stage. */
-function sizeAlong(part: PlacedPart, axis: Axis, stage: Stage, name: string): Measure | undefined {
+function sizeAlong(part: PlacedPart, axis: Axis, direction: Direction, stage: Stage): Measure | undefined {
+    const says: Says = { kind: 'stage', about: [stage, direction, part.path], span: part.declaration.nameSpan };
+    switch (stage) {
+        case 'opening':
+            return openingAlong(part, axis);
+        case 'finished':
+            return finishedAlong(part, axis, sizeOfPart(part, 'opening')[direction], says);
+        case 'core':
+            return coreAlong(part, axis, sizeOfPart(part, 'finished')[direction], says);
+        case 'rough':
+            return roughAlong(part, axis, sizeOfPart(part, 'core')[direction], says);
+    }
+}
+
+function openingAlong(part: PlacedPart, axis: Axis): Measure | undefined {
     const extent = part.extents.value?.[axis];
     if (!extent) return undefined;
-    const says = (kind: Stage) => ({ kind: 'stage' as const, about: [kind, name, part.path], span: part.declaration.nameSpan });
-    const between = { kind: 'between' as const, about: [extent.lo.bound.name, extent.hi.bound.name], span: part.declaration.nameSpan };
-    const opening = minus(extent.hi.measure, extent.lo.measure, between);
-    if (stage === 'opening' || !opening) return opening;
-    const { lo, hi } = facesOfAxis[axis];
-    const added = [part.facts.adds[lo], part.facts.adds[hi]].filter((one) => one !== undefined);
-    const finished = added.length === 0 ? opening : plus(opening, total(added, { kind: 'joint', about: ['both ends'] }), says('finished'));
-    if (stage === 'finished') return finished;
-    const core = coreAlong(part, axis, finished, says('core'));
-    if (stage === 'core') return core;
-    return roughAlong(part, axis, core, says('rough'));
+    const about = [extent.lo.bound.name, extent.hi.bound.name];
+    return minus(extent.hi.measure, extent.lo.measure, { kind: 'between', about, span: part.declaration.nameSpan });
 }
 
-function coreAlong(part: PlacedPart, axis: Axis, finished: Measure | undefined, says: Parameters<typeof plus>[2]): Measure | undefined {
+function finishedAlong(part: PlacedPart, axis: Axis, opening: Measure | undefined, says: Says): Measure | undefined {
+    const { lo, hi } = facesOfAxis[axis];
+    const added = [part.facts.adds[lo], part.facts.adds[hi]].filter((one) => one !== undefined);
+    return added.length === 0 ? opening : plus(opening, total(added, { kind: 'joint', about: ['both ends'] }), says);
+}
+
+function coreAlong(part: PlacedPart, axis: Axis, finished: Measure | undefined, says: Says): Measure | undefined {
     const { lo, hi } = facesOfAxis[axis];
     const taken = part.facts.edges.filter((edge) => (edge.name === lo || edge.name === hi) && edge.takesOff !== undefined);
-    if (taken.length === 0) return finished;
-    const curved = axis === 'y' ? coreUnderCurve(part, taken, finished) : undefined;
-    if (curved !== undefined && finished)
-        return derived(quantity.inBaseUnits(curved, dimension.length, finished.quantity.unit), says, [
-            finished,
-            ...taken.map((edge) => edge.takesOff as Measure),
-        ]);
-    return minus(
-        finished,
-        total(
-            taken.map((edge) => edge.takesOff),
-            { kind: 'edge', about: ['bands and nosings', taken.map((edge) => edge.name).join(', ')] },
-        ),
-        says,
-    );
+    if (taken.length === 0 || !finished) return finished;
+    const strips = taken.map((edge) => edge.takesOff);
+    const curved = axis === 'y' ? coreUnderCurve(part, taken) : undefined;
+    if (curved !== undefined) {
+        const inputs = [finished, ...strips].filter((one) => one !== undefined);
+        return derived({ ...finished.quantity, value: curved, dimension: dimension.length }, says, inputs);
+    }
+    const about = ['bands and nosings', taken.map((edge) => edge.name).join(', ')];
+    return minus(finished, total(strips, { kind: 'edge', about }), says);
 }
 
 /** The template is the parallel curve inside the finished line: where that slopes, a band takes more off than it is thick. */
-function coreUnderCurve(part: PlacedPart, taken: readonly Edge[], finished: Measure | undefined): number | undefined {
+function coreUnderCurve(part: PlacedPart, taken: readonly Edge[]): number | undefined {
     const extents = part.extents.value;
     const line = extents?.y.hi.line;
-    const curve = line?.curve;
-    const front = taken.filter((edge) => edge.name === 'front');
-    if (!extents || !line || !curve || !finished || front.length === 0) return undefined;
-    const band = front.reduce((sum, edge) => sum + numberOf(edge.takesOff), 0);
-    const parallel = parallelCurve(curve, band);
-    if (!parallel.ok) return undefined;
+    const takenAt = (name: FaceName) =>
+        total(
+            taken.filter((edge) => edge.name === name).map((edge) => edge.takesOff),
+            { kind: 'edge', about: ['bands and nosings', name] },
+        );
+    const front = takenAt('front');
+    if (!extents || !line || !front) return undefined;
+    const inside = line.parallel(derived(quantity.negate(front.quantity), { kind: 'operation', about: ['-'] }, [front]));
     const along = extents[line.axis];
-    const [from, to] = [numberOf(along.lo.measure), numberOf(along.hi.measure)];
-    const deepest = deepestOf(parallel.curve, from, to);
-    const back = taken.filter((edge) => edge.name === 'back').reduce((sum, edge) => sum + numberOf(edge.takesOff), 0);
-    return deepest - numberOf(extents.y.lo.measure) - back;
-}
-
-function deepestOf(
-    curve: {
-        valueAt(x: number): { readonly value: number };
-        sample(within: number): readonly { readonly x: number; readonly y: number }[];
-    },
-    from: number,
-    to: number,
-): number {
-    const inside = curve.sample(0.01).filter((point) => point.x >= from && point.x <= to);
-    return Math.max(curve.valueAt(from).value, curve.valueAt(to).value, ...inside.map((point) => point.y));
+    const range = inside.range(numberOf(along.lo.measure), numberOf(along.hi.measure));
+    const back = takenAt('back');
+    return range && range.most - numberOf(extents.y.lo.measure) - (back ? numberOf(back) : 0);
 }
 
 /** Laminated blanks and edges that follow a template are cut big and trimmed. */
-function roughAlong(part: PlacedPart, axis: Axis, core: Measure | undefined, says: Parameters<typeof plus>[2]): Measure | undefined {
+function roughAlong(part: PlacedPart, axis: Axis, core: Measure | undefined, says: Says): Measure | undefined {
     const { oversize } = part.shop;
     const isLaminated = (part.layers.value?.length ?? 0) > 1;
     const isCurved = axis === 'y' && part.extents.value?.y.hi.line !== undefined;
@@ -106,7 +109,7 @@ function roughAlong(part: PlacedPart, axis: Axis, core: Measure | undefined, say
 /** Edges and joint allowances of a part. */
 export function factsOfPart(construction: Construction, part: PlacedPart): PartFacts {
     const adds: Partial<Record<FaceName, Measure>> = {};
-    for (const joint of part.build.outermost.joints) {
+    for (const joint of part.build.outermost.jointsOf(part)) {
         if (joint.enters !== part || !joint.at || !joint.adds) continue;
         adds[facesOfAxis[joint.at.axis][joint.at.end]] = joint.adds;
     }

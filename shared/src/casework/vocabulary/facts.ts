@@ -132,7 +132,6 @@ const outOrIn: Shape = { is: 'worded', words: ['out', 'in'], value: shape.length
 const curveProperties: Properties = {
     from: property(shape.length, 'Where the curve begins.', 'from 17 1/2in at bottom', { ...curvePlace, required: true }),
     to: property(shape.length, 'Where it ends.', 'to 12in at top', { ...curvePlace, required: true }),
-    line: property(shape.nothing, 'Straight from end to end.', 'line'),
     arc: property(
         outOrIn,
         'A circle through both ends with this rise over the straight line between them, out to the room or in.',
