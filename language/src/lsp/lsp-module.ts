@@ -2,6 +2,7 @@
 import type { Module } from 'langium';
 import type { LangiumServices, LangiumSharedServices, PartialLangiumServices, PartialLangiumSharedServices } from 'langium/lsp';
 import type { CasewrightAddedServices, CasewrightAddedSharedServices } from '../casewright-module.js';
+import { CasewrightCompletion } from './completion/casewright-completion.js';
 import { CasewrightValidator } from './diagnostics/casewright-validator.js';
 import { CasewrightHover } from './hover/casewright-hover.js';
 import { VirtualDocuments } from './virtual-documents.js';
@@ -14,6 +15,15 @@ export const CasewrightEditorModule: Module<Services, PartialLangiumServices> = 
         DocumentValidator: (services) => new CasewrightValidator(services.analysis.Analyses, usedFilesOf(services)),
     },
     lsp: {
+        CompletionProvider: (services) => {
+            const completion = new CasewrightCompletion(
+                services.parser.Lexer,
+                services.references.VisibleNames,
+                services.shared.workspace.LangiumDocuments,
+            );
+            services.shared.lsp.LanguageServer.onInitialize((params) => completion.initialize(params));
+            return completion;
+        },
         HoverProvider: (services) => new CasewrightHover(services.analysis.Analyses, services.references.VisibleNames),
     },
 };

@@ -47,12 +47,12 @@ export function wordText({ node, feature, text }: WordAt): string | undefined {
 }
 
 function statementText(text: string): string | undefined {
-    const word = own(sentenceWords, text) ?? own(joiningWords, text);
+    const word = sentenceWords.get(text) ?? joiningWords.get(text);
     return word && explained(text, word.doc, word.example);
 }
 
 function joiningText(text: string): string | undefined {
-    const word = own(joiningWords, text);
+    const word = joiningWords.get(text);
     return word && explained(text, word.doc, word.example);
 }
 

@@ -1,0 +1,125 @@
+// Completion: what fits at the cursor, from the words before it and the names that are visible there. Knows documents and services.
+import { vocabulary } from 'casewright-shared/casework';
+import { CstUtils, type LangiumDocument, type LangiumDocuments, type Lexer, UriUtils } from 'langium';
+import type { CompletionProvider } from 'langium/lsp';
+import type { CompletionList, CompletionOptions, CompletionParams, InitializeParams, Range } from 'vscode-languageserver';
+import type * as Ast from '../../generated/ast.js';
+import { membersOfName } from '../../lowering/members.js';
+import type { DeclaredName } from '../../scoping/declared-name.js';
+import { isOne, type VisibleNames } from '../../scoping/visible-names.js';
+import { libraryModules } from '../../workspace/library.js';
+import { kindOfBlocks } from './block-kind.js';
+import { type Cursor, readCursor } from './cursor.js';
+import { Offer } from './offer.js';
+import { type NamesHere, offerWhatFits } from './what-fits.js';
+
+export class CasewrightCompletion implements CompletionProvider {
+    readonly completionOptions: CompletionOptions = { triggerCharacters: ['.', '"', ':'] };
+    private takesSnippets = false;
+
+    constructor(
+        private readonly lexer: Lexer,
+        private readonly names: VisibleNames,
+        private readonly documents: LangiumDocuments,
+    ) {}
+
+    initialize({ capabilities }: InitializeParams): void {
+        this.takesSnippets = capabilities.textDocument?.completion?.completionItem?.snippetSupport === true;
+    }
+
+    getCompletion(document: LangiumDocument, { position }: CompletionParams): CompletionList | undefined {
+        const { textDocument } = document;
+        const offset = textDocument.offsetAt(position);
+        const cursor = readCursor(textDocument.getText().slice(0, offset), this.lexer);
+        if (!cursor) {
+            return undefined;
+        }
+        const replaced = cursor.number?.unit ?? cursor.openText ?? cursor.typed;
+        const range: Range = { start: textDocument.positionAt(offset - replaced.length), end: position };
+        const visible = [...new Map(this.visibleAt(document, cursor).map((name) => [name.name, name] as const)).values()];
+        const here = this.namesHere(document, visible);
+        const offer = new Offer(range, visible, this.takesSnippets);
+        offerWhatFits(
+            offer,
+            cursor,
+            kindOfBlocks(cursor.blocks, (name) => here.find(name)?.kind),
+            here,
+        );
+        return { isIncomplete: false, items: offer.all };
+    }
+
+    /** The names that are visible in the innermost open block, the nearest last, so that it wins. */
+    private visibleAt(document: LangiumDocument, { blocks, words }: Cursor): readonly DeclaredName[] {
+        const root = document.parseResult.value;
+        const brace = blocks.at(-1)?.offset;
+        const node = brace === undefined || !root.$cstNode ? root : (CstUtils.findLeafNodeAtOffset(root.$cstNode, brace)?.astNode ?? root);
+        return [...this.names.allAt(node)].filter(({ name }) => name !== nameBeingMade(words)).reverse();
+    }
+
+    private namesHere(document: LangiumDocument, visible: readonly DeclaredName[]): NamesHere {
+        const find = (name: string): DeclaredName | undefined => visible.find((one) => one.name === name);
+        return {
+            find,
+            members: (words) => this.members(words, find),
+            parameters: (name) => {
+                const design = find(name);
+                const file = design?.sort === 'design' ? this.names.of(design.document) : undefined;
+                const parameters = (design?.node as Ast.DesignDeclaration | undefined)?.parameters ?? [];
+                return parameters.flatMap((parameter) => file?.nameOf(parameter) ?? []);
+            },
+            libraries: libraryModules,
+            files: this.documents.all
+                .filter(({ uri }) => uri.scheme === document.uri.scheme && uri.path !== document.uri.path)
+                .map(({ uri }) => UriUtils.relative(UriUtils.dirname(document.uri), uri))
+                .toArray(),
+        };
+    }
+
+    /** `Unit[1].Tier.`: follows the names before the last dot. */
+    private members(words: readonly string[], find: (name: string) => DeclaredName | undefined): ReturnType<NamesHere['members']> {
+        const [first, ...rest] = chainBefore(words);
+        let name = first === undefined ? undefined : find(first);
+        for (const member of rest) {
+            name = name && this.memberOf(name, member);
+        }
+        if (!name) {
+            const isStage = Object.hasOwn(vocabulary.stagesOfParts, rest.at(-1) ?? '');
+            return { declared: [], words: isStage ? sizesOfStages : [] };
+        }
+        const declared =
+            name.sort === 'use'
+                ? [...this.names.offeredBy(name.node as Ast.Use, this.names.of(name.document)).values()]
+                : this.names.blocksOf(name).flatMap((block) => [...block.names.values()]);
+        return { declared, words: membersOfName(name) ?? [] };
+    }
+
+    private memberOf(name: DeclaredName, member: string): DeclaredName | undefined {
+        if (name.sort === 'use') {
+            return this.names.offeredBy(name.node as Ast.Use, this.names.of(name.document)).get(member);
+        }
+        const found = this.names.blocksOf(name).flatMap((block) => block.names.get(member) ?? []);
+        return found[0] && isOne(found[0]) ? found[0] : undefined;
+    }
+}
+
+const sizesOfStages = ['length', 'width', 'thickness'];
+
+/** A thing is not spoken of in its own head: the `Low` of `shelf Low at`. */
+function nameBeingMade([first = '', second]: readonly string[]): string | undefined {
+    return Object.hasOwn(vocabulary.partKinds, first) || Object.hasOwn(vocabulary.factKinds, first) || first === 'let' ? second : undefined;
+}
+
+/** The names of `Unit [ 1 ] . Tier .`: `Unit`, `Tier`. */
+function chainBefore(words: readonly string[]): readonly string[] {
+    const chain: string[] = [];
+    let at = words.length - 1;
+    while (at >= 0 && words[at] === '.') {
+        at--;
+        if (words[at] === ']') {
+            at = words.lastIndexOf('[', at) - 1;
+        }
+        chain.unshift(words[at] ?? '');
+        at--;
+    }
+    return chain;
+}
