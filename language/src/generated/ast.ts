@@ -1172,10 +1172,10 @@ export function isProperty(item: unknown): item is Property {
 }
 
 /** What a property may be called: words that begin no other statement of a body. */
-export type PropertyName = 'board' | 'cut' | 'scribe' | PlaceName | StepWord | string;
+export type PropertyName = 'board' | 'cut' | 'scribe' | StepWord | string;
 
 export function isPropertyName(item: unknown): item is PropertyName {
-    return isStepWord(item) || isPlaceName(item) || item === 'cut' || item === 'scribe' || item === 'board' || (typeof item === 'string' && (/[A-Za-z_À-ÖØ-öø-ɏ][0-9A-Za-z_À-ÖØ-öø-ɏ]*/.test(item)));
+    return isStepWord(item) || item === 'cut' || item === 'scribe' || item === 'board' || (typeof item === 'string' && (/[A-Za-z_À-ÖØ-öø-ɏ][0-9A-Za-z_À-ÖØ-öø-ɏ]*/.test(item)));
 }
 
 export interface Range extends langium.AstNode {

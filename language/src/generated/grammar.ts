@@ -10927,13 +10927,6 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
             "arguments": []
           },
           {
-            "$type": "RuleCall",
-            "rule": {
-              "$ref": "#/rules@139"
-            },
-            "arguments": []
-          },
-          {
             "$type": "Keyword",
             "value": "cut"
           },
@@ -11373,7 +11366,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
               {
                 "$type": "RuleCall",
                 "rule": {
-                  "$ref": "#/rules@141"
+                  "$ref": "#/rules@128"
                 },
                 "arguments": []
               },

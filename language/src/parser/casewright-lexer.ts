@@ -1,23 +1,38 @@
 // From text to tokens with statement ends and paired braces. Knows the steps and their order: not the grammar.
-import type { IToken } from 'chevrotain';
+import type { ILexingError, IToken } from 'chevrotain';
 import { DefaultLexer, type LexerResult, type LexingDiagnostic, type TokenizeOptions } from 'langium';
 import { mendBraces } from './brace-mending.js';
 import { markStatementEnds } from './statement-ends.js';
 import { isOpenAtEnd } from './statement-lines.js';
+import { findTextProblems, withBlanks } from './text-problems.js';
 
 export class CasewrightLexer extends DefaultLexer {
     override tokenize(text: string, options?: TokenizeOptions): LexerResult {
-        const result = super.tokenize(text, options);
         const endOfStatement = this.tokenTypes.EOL!;
         if (options?.mode === 'partial') {
+            const result = super.tokenize(text, options);
             // Completion reads only what stands before the cursor: its last line is finished only if the cursor is on a later one.
             const last = result.tokens.at(-1);
             const finished = last !== undefined && !isOpenAtEnd(last) && text.slice(last.endOffset! + 1).includes('\n');
             return { ...result, tokens: markStatementEnds(result.tokens, endOfStatement, finished) };
         }
+        const { result, errors } = this.tokenizeTexts(text, options);
         const mended = mendBraces(result.tokens, this.tokenTypes['{']!, this.tokenTypes['}']!, lastOf(result.tokens, result.hidden));
-        const diagnostics = [...(result.report?.diagnostics ?? []), ...mended.problems.map(({ at, message }) => asDiagnostic(at, message))];
-        return { ...result, tokens: markStatementEnds(mended.tokens, endOfStatement, true), report: { diagnostics } };
+        return {
+            ...result,
+            tokens: markStatementEnds(mended.tokens, endOfStatement, true),
+            errors,
+            report: { diagnostics: mended.problems.map(({ at, message }) => asDiagnostic(at, at.image.length, message)) },
+        };
+    }
+
+    /** Reads a second time what a stray inch mark made unreadable. */
+    private tokenizeTexts(text: string, options: TokenizeOptions | undefined): { result: LexerResult; errors: ILexingError[] } {
+        const result = super.tokenize(text, options);
+        const problems = findTextProblems(result.tokens);
+        const errors = [...result.errors, ...problems.map(({ at, length, message }) => asDiagnostic(at, length, message))];
+        const readable = withBlanks(text, problems);
+        return { result: readable === text ? result : super.tokenize(readable, options), errors };
     }
 }
 
@@ -28,11 +43,11 @@ function lastOf(tokens: readonly IToken[], comments: readonly IToken[]): IToken 
     return token && comment && comment.startOffset > token.startOffset ? comment : token;
 }
 
-function asDiagnostic(at: IToken, message: string): LexingDiagnostic {
+function asDiagnostic(at: IToken, length: number, message: string): LexingDiagnostic & { line: number; column: number } {
     return {
         message,
         offset: at.startOffset,
-        length: at.image.length,
+        length,
         line: at.startLine!,
         column: at.startColumn!,
         severity: 'error',

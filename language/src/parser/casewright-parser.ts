@@ -2,8 +2,10 @@
 // Knows rules by name only where a statement ends.
 import type { IRecognitionException, IToken } from 'chevrotain';
 import { type AstNode, createParser, type LangiumCoreServices, LangiumParser, type ParseResult, type ParserOptions } from 'langium';
+import { reservedWords, wordsOfRule } from './grammar-words.js';
 import { isTyped } from './implied-token.js';
-import { LineRecovery } from './line-recovery.js';
+import { LineRecovery, originalToken } from './line-recovery.js';
+import { explainSyntaxError } from './syntax-explanations.js';
 
 /** Makes the parser, ready for use. */
 export function createCasewrightParser(services: LangiumCoreServices): CasewrightParser {
@@ -17,9 +19,13 @@ type Rule = Parameters<LangiumParser['subrule']>[1];
 export class CasewrightParser extends LangiumParser {
     private readonly recovery: LineRecovery;
     private readonly statementEnds = new Set<Rule>();
+    private readonly reserved: ReadonlySet<string>;
+    private readonly partKinds: ReadonlySet<string>;
 
     constructor(services: LangiumCoreServices) {
         super(services);
+        this.reserved = new Set(reservedWords(services.Grammar));
+        this.partKinds = wordsOfRule(services.Grammar, 'PartKind');
         const { EOL, BROKEN } = services.parser.Lexer.definition;
         this.recovery = new LineRecovery(
             this.wrapper,
@@ -46,28 +52,55 @@ export class CasewrightParser extends LangiumParser {
     /** Parses a whole text. Of several errors on one line the first is reported: the others follow from it. */
     override parse<T extends AstNode = AstNode>(input: string, options?: ParserOptions): ParseResult<T> {
         const result = super.parse<T>(input, options);
-        const reportedLines = new Set(result.lexerErrors.map((error) => error.line));
-        const parserErrors: IRecognitionException[] = [];
-        for (const error of result.parserErrors) {
-            pointAtTypedToken(error);
-            if (!reportedLines.has(error.token.startLine)) {
-                reportedLines.add(error.token.startLine);
-                parserErrors.push(error);
-            }
-        }
-        // A brace that is missing matters least: where it belongs is only guessed from the indentation.
-        const diagnostics = (result.lexerReport?.diagnostics ?? []).filter(({ line }) => {
+        const reportedLines = new Set<number | undefined>();
+        const isFirstOfLine = (line: number | undefined): boolean => {
             const first = !reportedLines.has(line);
             reportedLines.add(line);
             return first;
-        });
-        return { ...result, parserErrors, lexerReport: { diagnostics } };
+        };
+        const lexerErrors = result.lexerErrors.filter(({ line }) => isFirstOfLine(line));
+        this.explain(result.parserErrors);
+        const parserErrors = result.parserErrors.filter(({ token }) => isFirstOfLine(token.startLine));
+        // A brace that is missing matters least: where it belongs is only guessed from the indentation.
+        const diagnostics = (result.lexerReport?.diagnostics ?? []).filter(({ line }) => isFirstOfLine(line));
+        return { ...result, lexerErrors, parserErrors, lexerReport: { diagnostics } };
+    }
+
+    /** Puts sentences in place of what is needed, and points at words that stand in the text. */
+    private explain(errors: readonly IRecognitionException[]): void {
+        if (errors.length === 0) {
+            return;
+        }
+        const tokens = this.wrapper.input.map(originalToken);
+        const indexes = new Map(tokens.map((token, index) => [token, index]));
+        for (const error of errors) {
+            const index = indexes.get(error.token) ?? tokens.length;
+            const { message, at } = explainSyntaxError({
+                token: error.token,
+                needed: error.message,
+                before: statementBefore(tokens, index),
+                next: nextOnLine(tokens, index),
+                isReserved: (word) => this.reserved.has(word.image),
+                isPartKind: (word) => this.partKinds.has(word.image),
+            });
+            error.message = message;
+            error.token = at;
+        }
     }
 }
 
-/** What is missing at the end of a line is reported at the last word that stands there. */
-function pointAtTypedToken(error: IRecognitionException & { previousToken?: IToken }): void {
-    if (!isTyped(error.token) && isTyped(error.previousToken)) {
-        error.token = error.previousToken;
+const STATEMENT_BORDERS = new Set(['EOL', '{', '}']);
+
+/** The tokens between the begin of the statement and the token, the nearest first; across its border only the nearest. */
+function statementBefore(tokens: readonly IToken[], index: number): IToken[] {
+    const before: IToken[] = [];
+    for (let at = index - 1; at >= 0 && !STATEMENT_BORDERS.has(tokens[at]!.tokenType.name); at--) {
+        before.push(tokens[at]!);
     }
+    return before;
+}
+
+function nextOnLine(tokens: readonly IToken[], index: number): IToken | undefined {
+    const next = tokens[index + 1];
+    return next !== undefined && isTyped(next) && next.startLine === tokens[index]?.endLine ? next : undefined;
 }

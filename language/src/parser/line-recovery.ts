@@ -47,6 +47,11 @@ const IMAGINED = new Set(['EOL', ')', ']']);
 /** What the parser may never leave out to go on: ends and blocks. */
 const KEPT = new Set(['EOL', '{', '}']);
 
+/** The token that the parser was given: a mark of a broken statement may have taken its place. */
+export function originalToken(token: IToken): IToken {
+    return (token.payload as IToken | undefined) ?? token;
+}
+
 export class LineRecovery {
     private readonly parser: RecoveringParser;
     /** How many tokens to leave out, found by the last search for a place to go on. */
@@ -116,7 +121,8 @@ export class LineRecovery {
             parser.tokVector.unshift(mark);
             parser.tokVectorLength++;
         } else {
-            // The last token has been read: its place is free.
+            // The last token has been read: its place is free. Messages still find it in the mark.
+            mark.payload = originalToken(parser.tokVector[parser.currIdx]!);
             parser.tokVector[parser.currIdx] = mark;
             parser.currIdx--;
         }

@@ -2,14 +2,16 @@
 import type { LangiumCoreServices, Module, PartialLangiumCoreServices } from 'langium';
 import { CasewrightLexer } from './casewright-lexer.js';
 import { createCasewrightParser } from './casewright-parser.js';
-import { CasewrightSyntaxMessages } from './syntax-messages.js';
+import { NeededWords } from './needed-words.js';
+import { CharacterMessages } from './text-problems.js';
 import { CasewrightWordValues } from './word-values.js';
 
 export const CasewrightParserModule: Module<LangiumCoreServices, PartialLangiumCoreServices> = {
     parser: {
         Lexer: (services) => new CasewrightLexer(services),
         LangiumParser: createCasewrightParser,
-        ParserErrorMessageProvider: () => new CasewrightSyntaxMessages(),
+        LexerErrorMessageProvider: () => new CharacterMessages(),
+        ParserErrorMessageProvider: () => new NeededWords(),
         ValueConverter: () => new CasewrightWordValues(),
     },
 };

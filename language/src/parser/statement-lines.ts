@@ -65,7 +65,7 @@ const NO_TARGET = new Set([
 ]);
 
 /** Words that begin a statement: followed by a name or a number they cannot be anything else. */
-const STATEMENT_WORDS = new Set([
+export const STATEMENT_WORDS: ReadonlySet<string> = new Set([
     ...['use', 'let', 'edition', 'private', 'public', 'material', 'species', 'goods', 'bought', 'shop', 'project', 'site', 'curve', 'plan'],
     ...[
         'edging',

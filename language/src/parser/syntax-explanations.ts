@@ -1,0 +1,190 @@
+// Syntax errors as sentences: what stands there, what is needed, and what mends it where that is known.
+// Knows words of the language and the tokens of one statement: no rules of the grammar.
+import type { IToken } from 'chevrotain';
+import { isTyped } from './implied-token.js';
+import { A_STATEMENT, NOTHING_MORE } from './needed-words.js';
+import { STATEMENT_WORDS } from './statement-lines.js';
+
+/** The place of a syntax error. */
+export interface SyntaxErrorPlace {
+    /** The token that cannot stand there; implied at the end of a line. */
+    token: IToken;
+    /** What is needed in its place, from `NeededWords`. */
+    needed: string;
+    /** The tokens of its statement before it, the last one first. */
+    before: readonly IToken[];
+    /** The token after it on its line. */
+    next: IToken | undefined;
+    /** Whether a word of the language cannot be a name. */
+    isReserved(word: IToken): boolean;
+    isPartKind(word: IToken): boolean;
+}
+
+/** What to say, and at which token. */
+export interface Explanation {
+    message: string;
+    at: IToken;
+}
+
+/** Explains a syntax error in the words of the user. */
+export function explainSyntaxError(place: SyntaxErrorPlace): Explanation {
+    for (const explain of EXPLANATIONS) {
+        const found = explain(place);
+        if (found !== undefined) {
+            return typeof found === 'string' ? { message: found, at: visible(place) } : found;
+        }
+    }
+    return { message: plainSentence(place), at: visible(place) };
+}
+
+type Explain = (place: SyntaxErrorPlace) => Explanation | string | undefined;
+
+const isPlainNumber = (token: IToken | undefined): token is IToken => token !== undefined && /^[0-9./ -]+$/.test(token.image);
+const isNumber = (token: IToken | undefined): boolean => token?.tokenType.name === 'QUANTITY';
+const isText = (token: IToken | undefined): boolean => token !== undefined && /^(OPEN_)?STRING$/.test(token.tokenType.name);
+const isWord = (token: IToken | undefined): token is IToken => token !== undefined && /^[A-Za-z_\u00c0-\u024f]/.test(token.image);
+const touches = (left: IToken | undefined, right: IToken): boolean => left !== undefined && left.endOffset! + 1 === right.startOffset;
+
+const RELATIONS: Readonly<Record<string, string>> = { past: 'past', short: 'short of', left: 'left of', right: 'right of' };
+
+/** More telling sentences for common mistakes; the first that fits is taken. */
+const EXPLANATIONS: readonly Explain[] = [
+    function inchMarkApart({ token, before: [previous] }) {
+        return isText(token) && isPlainNumber(previous) ? `an inch mark touches its number: \`${previous.image}"\`` : undefined;
+    },
+    function numberWithoutDigitBeforePoint({ token, next }) {
+        return token.image === '.' && next && isNumber(next) && touches(token, next)
+            ? `a number begins with a digit: \`0.${next.image}\``
+            : undefined;
+    },
+    function commaInNumber({ token, before: [previous], next }) {
+        return token.image === ',' && isPlainNumber(previous) && touches(previous, token) && next && /^[0-9]{3}(?![0-9])/.test(next.image)
+            ? `a number has no comma in it: \`${previous.image}${next.image}\``
+            : undefined;
+    },
+    function commentOfAnotherLanguage({ token, next }) {
+        return token.image === '/' && next?.image === '*' ? 'a comment begins with `//` and ends with its line' : undefined;
+    },
+    function twoEqualSigns({ token, before: [previous] }) {
+        return token.image === '=' && previous?.image === '=' ? 'one `=` compares two values' : undefined;
+    },
+    function ruleCode({ token, needed }) {
+        return token.tokenType.name === 'RULE_CODE' && needed !== NOTHING_MORE
+            ? `\`${token.image}\` is the code of a rule; to subtract, write \`${token.image.replace('-', ' - ')}\``
+            : undefined;
+    },
+    function unitThatIsAConnective({ token, before: [word, measure] }) {
+        const number = measure && /^[0-9./ -]+[ \t](in|m|g)$/.exec(measure.image);
+        return number && isWord(word) && !isTyped(token)
+            ? { message: `\`${measure.image}\` is read as a measure; put \`${number[1]} ${word.image}\` before the number`, at: measure }
+            : undefined;
+    },
+    function elseWithoutIf({ token }) {
+        return token.image === 'else' ? '`else` stands after the block of an `if`, and there is none here' : undefined;
+    },
+    function signAfterPropertyName({ token, before, next }) {
+        const [name] = before;
+        return (token.image === '=' || token.image === ':') && before.length === 1 && isWord(name) && !STATEMENT_WORDS.has(name.image)
+            ? `a property has no \`${token.image}\` before its value: write \`${name.image} ${next?.image ?? '...'}\``
+            : undefined;
+    },
+    function reservedWordAsName({ token, needed, before, isReserved }) {
+        const inParameters = needed === '`)`' && /^[(,]$/.test(before[0]?.image ?? '');
+        const nameIsNeeded =
+            needed === 'a name' ||
+            inParameters ||
+            (needed === NOTHING_MORE && before.length === 1 && STATEMENT_WORDS.has(before[0]!.image));
+        return nameIsNeeded && isWord(token) && isReserved(token)
+            ? `\`${token.image}\` is a word of the language, so it cannot be a name`
+            : undefined;
+    },
+    function nameBeginsWithDigit({ token, needed }) {
+        return needed === 'a name' && isNumber(token) ? `\`${token.image}\` is a number; a name begins with a letter` : undefined;
+    },
+    function propertyOfPartWithoutName(place) {
+        const part = partAndNumber(place);
+        if (!part || !/^[a-z]/.test(part.name.image)) {
+            return undefined;
+        }
+        const { kind, name } = part;
+        const mended = `\`${kind.image} { ${name.image} ${place.token.image} }\``;
+        return {
+            message: `\`${name.image}\` is read as the name of this \`${kind.image}\`: write ${mended}, or give the ${kind.image} a name first`,
+            at: name,
+        };
+    },
+    function placeWithoutAt(place) {
+        const part = partAndNumber(place);
+        return part && `the place of a part begins with \`at\`: \`${part.kind.image} ${part.name.image} at ${place.token.image}\``;
+    },
+    function relationWithoutTarget({ token, needed, before: [previous] }) {
+        const relation = RELATIONS[token.image];
+        return needed === NOTHING_MORE && relation && previous && isNumber(previous)
+            ? `what this lies ${relation} is missing: \`${previous.image} ${relation} case\``
+            : undefined;
+    },
+    function secondStatementOnLine({ token, needed, before, next }) {
+        return needed === NOTHING_MORE && before.length > 1 && STATEMENT_WORDS.has(token.image) && next !== undefined
+            ? `\`${token.image}\` begins a new statement: put it on a line of its own, or write \`;\` before it`
+            : undefined;
+    },
+    function secondValue({ token, needed, before: [previous] }) {
+        return needed === NOTHING_MORE && isNumber(token) && previous !== undefined && (isNumber(previous) || isText(previous))
+            ? `\`${token.image}\` follows the value ${quoted(previous)}: a further value needs a comma or a word of its own before it`
+            : undefined;
+    },
+    function propertiesWithoutBlock({ token, needed, before, next }) {
+        return needed === NOTHING_MORE && before.length > 1 && token.tokenType.name === 'ID' && next && (isNumber(next) || isText(next))
+            ? `the properties of a declaration stand in a block: \`{ ${token.image} ${next.image} }\``
+            : undefined;
+    },
+    function titleWithoutQuotes({ token, needed, before, isPartKind }) {
+        const [previous, kind, ...more] = before;
+        return needed === NOTHING_MORE && isWord(token) && isWord(previous) && isWord(kind) && !isPartKind(kind) && more.length === 0
+            ? `a name is one word: write \`${previous.image}${capital(token.image)}\`, or a title in quotes, \`"${previous.image} ${token.image}"\``
+            : undefined;
+    },
+    function reasonWithoutQuotes({ token, needed, before: [previous] }) {
+        return previous?.image === 'because' && needed !== NOTHING_MORE && isTyped(token)
+            ? 'the reason after `because` stands in quotes: `because "..."`'
+            : undefined;
+    },
+    function visibilityAlone({ token, needed }) {
+        return needed === A_STATEMENT && (token.image === 'private' || token.image === 'public')
+            ? `a declaration is needed after \`${token.image}\``
+            : undefined;
+    },
+    function noStatement({ token, needed }) {
+        return needed === A_STATEMENT && isTyped(token) ? `no statement begins with ${quoted(token)}` : undefined;
+    },
+];
+
+/** A part kind, a name and then a number, as in `back height 4in`. */
+function partAndNumber({ token, before, isPartKind }: SyntaxErrorPlace): { kind: IToken; name: IToken } | undefined {
+    const [name, kind, ...more] = before;
+    return isNumber(token) && isWord(name) && isWord(kind) && isPartKind(kind) && more.length <= 1 ? { kind, name } : undefined;
+}
+
+/** What stands there and what is needed. */
+function plainSentence({ token, needed, before: [previous] }: SyntaxErrorPlace): string {
+    const after = previous ? ` after ${quoted(previous)}` : '';
+    if (!isTyped(token)) {
+        return `${needed} is missing${after}`;
+    }
+    return needed === NOTHING_MORE
+        ? `nothing more was expected${after}, but ${quoted(token)} stands there`
+        : `${needed} is needed${after}, but ${quoted(token)} stands there`;
+}
+
+function quoted(token: IToken): string {
+    return isText(token) ? 'a text' : `\`${token.image}\``;
+}
+
+/** A token that has a width: what is missing at the end of a line is shown at the last word of the line. */
+function visible({ token, before: [previous] }: SyntaxErrorPlace): IToken {
+    return isTyped(token) ? token : (previous ?? token);
+}
+
+function capital(word: string): string {
+    return word.charAt(0).toUpperCase() + word.slice(1);
+}
