@@ -14,14 +14,14 @@ import type * as Ast from '../generated/ast.js';
 import type { DeclaredName } from '../scoping/declared-name.js';
 import { lowerArguments, lowerExpression } from './expressions.js';
 import type { FileLowering } from './file-lowering.js';
-import { listWords, nearestWord } from './near-word.js';
-import { isBuiltKind, reportNotBuilt } from './not-built.js';
+import { isBuilt, isBuiltKind, reportNotBuilt } from './not-built.js';
 import { lowerLike, PhraseCollector } from './phrases.js';
 import { type Owner, PropertyCollector, reportStray } from './properties.js';
 import { lowerWorkBlock } from './recipes.js';
 import { nextWord } from './source-text.js';
 import { lowerBody, lowerCount, wordAfterVisibility, wordsOfBodies } from './statements.js';
 import { declarationSpan, describeName, reportUnknownName } from './unknown-names.js';
+import { listWords, nearestWord } from './words.js';
 
 interface Head {
     readonly span: Span;
@@ -168,7 +168,7 @@ export function lowerFact(file: FileLowering, node: Ast.Fact): FactDeclaration |
         }
     }
     const read = lowerFactClauses(file, node, kind, owner, clauses);
-    if (!read.like) {
+    if (!read.like && !file.isBroken(head.span)) {
         properties.checkRequired(head.nameSpan, node.name === undefined ? kind.called : `\`${node.name}\``);
     }
     const name = file.names.nameOf(node);
@@ -328,6 +328,9 @@ function lowerBuild(file: FileLowering, node: Ast.Build): BuildStatement[] {
         );
         return [];
     }
+    if (!isBuilt(file, design)) {
+        return [];
+    }
     if (design.sort !== 'design') {
         file.report('NAM-007', at, {
             message: `\`${text}\` is ${describeName(design)}; a case is needed here`,
@@ -340,9 +343,6 @@ function lowerBuild(file: FileLowering, node: Ast.Build): BuildStatement[] {
     }
     const given = lowerArguments(file, node.arguments);
     checkArguments(file, design, given);
-    if (!isBuiltKind(design.kind)) {
-        return [];
-    }
     return [
         {
             count,

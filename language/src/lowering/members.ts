@@ -3,8 +3,8 @@ import { type Expression as DesignExpression, type Span, vocabulary } from 'case
 import type * as Ast from '../generated/ast.js';
 import { DeclaredName } from '../scoping/declared-name.js';
 import type { FileLowering } from './file-lowering.js';
-import { listWords, nearestWord } from './near-word.js';
 import { declarationSpan, describeName } from './unknown-names.js';
+import { listWords, nearestWord } from './words.js';
 
 const sizesOfStage = ['length', 'width', 'thickness'];
 const sizesOfRoom = ['width', 'height', 'depth'];

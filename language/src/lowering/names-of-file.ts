@@ -5,9 +5,9 @@ import type * as Ast from '../generated/ast.js';
 import type { DeclaredName } from '../scoping/declared-name.js';
 import { libraryModules } from '../workspace/library.js';
 import type { FileLowering } from './file-lowering.js';
-import { listWords, nearestWord } from './near-word.js';
 import { nextWord } from './source-text.js';
 import { declarationSpan, describeName } from './unknown-names.js';
+import { listWords, nearestWord } from './words.js';
 
 const units = new Set(unitWords);
 

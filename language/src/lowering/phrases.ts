@@ -261,6 +261,9 @@ export function lowerLike(file: FileLowering, clause: Ast.LikeClause, span: Span
         reportUnknownName(file, text, clause, file.spanOfCst(clause.target.$refNode), kinds);
         return undefined;
     }
+    if (!isBuilt(file, value)) {
+        return undefined;
+    }
     if (!kinds.includes(value.kind)) {
         const at = file.spanOfCst(clause.target.$refNode);
         file.report('NAM-007', at, {
@@ -272,7 +275,7 @@ export function lowerLike(file: FileLowering, clause: Ast.LikeClause, span: Span
         });
         return undefined;
     }
-    return isBuilt(file, value) ? { id: file.id(value), span } : undefined;
+    return { id: file.id(value), span };
 }
 
 export function lowerOpenings(file: FileLowering, clause: Ast.AsClause): OpeningDeclaration[] {

@@ -3,10 +3,10 @@ import type { Expression as DesignExpression, Place, Property, Span, vocabulary 
 import type * as Ast from '../generated/ast.js';
 import { lowerExpression, lowerPlace } from './expressions.js';
 import type { FileLowering } from './file-lowering.js';
-import { listWords, nearestWord } from './near-word.js';
 import { reportNotBuilt } from './not-built.js';
 import { nextWord } from './source-text.js';
 import { checked, describeShape, lowerValue } from './values.js';
+import { listWords, nearestWord } from './words.js';
 
 /** Who says something: `a material`, and what it may say. */
 export interface Owner {

@@ -43,6 +43,9 @@ function lowerRecipeReference(file: FileLowering, node: Ast.RecipeReference, rec
     if (target.sort === 'parameter' || target.sort === 'let') {
         return { recipe: file.id(target), span };
     }
+    if (!isBuilt(file, target)) {
+        return undefined;
+    }
     if (target.kind !== recipe) {
         const { called } = vocabulary.recipeKinds[recipe];
         file.report('NAM-007', span, {
@@ -54,5 +57,5 @@ function lowerRecipeReference(file: FileLowering, node: Ast.RecipeReference, rec
         });
         return undefined;
     }
-    return isBuilt(file, target) ? { recipe: file.id(target), span } : undefined;
+    return { recipe: file.id(target), span };
 }

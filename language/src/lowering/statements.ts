@@ -307,6 +307,9 @@ function lowerHold(file: FileLowering, node: Ast.Hold): Statement | undefined {
         reportUnknownName(file, text, node, at, ['goods']);
         return undefined;
     }
+    if (!isBuilt(file, goods)) {
+        return undefined;
+    }
     if (goods.kind !== 'goods') {
         file.report('NAM-007', at, {
             message: `\`${text}\` is ${describeName(goods)}; a case holds goods`,

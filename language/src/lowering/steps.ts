@@ -11,10 +11,10 @@ import {
 import type * as Ast from '../generated/ast.js';
 import { lowerExpression, lowerPlace } from './expressions.js';
 import type { FileLowering } from './file-lowering.js';
-import { listWords, nearestWord } from './near-word.js';
 import { reportNotBuilt } from './not-built.js';
 import { lowerProperties, reportStray } from './properties.js';
 import { type Asking, checked, lowerValue } from './values.js';
+import { listWords, nearestWord } from './words.js';
 
 type RecipeName = vocabulary.RecipeKindName;
 

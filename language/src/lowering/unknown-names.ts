@@ -6,7 +6,7 @@ import type { DeclaredName } from '../scoping/declared-name.js';
 import { isOne } from '../scoping/visible-names.js';
 import { libraryModule } from '../workspace/library.js';
 import type { FileLowering } from './file-lowering.js';
-import { listWords, nearestWord } from './near-word.js';
+import { listWords, nearestWord } from './words.js';
 
 /** What a declared thing is called in a sentence: `a material`, `goods`, `a shelf`. */
 export function describeName(name: DeclaredName): string {

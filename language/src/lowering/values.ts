@@ -5,9 +5,9 @@ import type { AstNode } from 'langium';
 import type * as Ast from '../generated/ast.js';
 import { lowerExpression, type Wanted } from './expressions.js';
 import type { FileLowering } from './file-lowering.js';
-import { listWords, nearestWord } from './near-word.js';
 import { reportNotBuilt } from './not-built.js';
 import { describeName, listKinds } from './unknown-names.js';
+import { listWords, nearestWord } from './words.js';
 
 type Shape = vocabulary.Shape;
 
@@ -168,17 +168,19 @@ function misfit(file: FileLowering, shape: Shape, value: DesignExpression): Misf
             }
             return misfitOfNumber(file, value.first, shape.dimension) ?? misfitOfNumber(file, value.last, shape.dimension);
         case 'shares':
-            return misfitOfShares(file, value);
+            return value.is === 'measure' || value.is === 'unary' || value.is === 'binary'
+                ? misfitOfNumber(file, value, 'length') // one number alone is no share of anything
+                : misfitOfShares(file, value);
         case 'text':
-            return value.is === 'text' || isComputed(file, value) ? undefined : no;
+            return value.is === 'text' || isChosen(file, value) ? undefined : no;
         case 'truth':
-            return value.is === 'truth' || isComputed(file, value) ? undefined : no;
+            return value.is === 'truth' || isChosen(file, value) ? undefined : no;
         case 'tradeSize':
-            return value.is === 'tradeSize' || isComputed(file, value) ? undefined : no;
+            return value.is === 'tradeSize' || isChosen(file, value) ? undefined : no;
         case 'choice':
-            return value.is === 'word' && shape.of.includes(value.word) ? undefined : isComputed(file, value) ? undefined : no;
+            return value.is === 'word' && shape.of.includes(value.word) ? undefined : isChosen(file, value) ? undefined : no;
         case 'thing':
-            return isThing(file, value, shape.kinds) || isComputed(file, value) ? undefined : no;
+            return isThing(file, value, shape.kinds) || isChosen(file, value) ? undefined : no;
         case 'price':
             if (value.is !== 'rate') {
                 return no;
@@ -237,6 +239,11 @@ function isComputed(file: FileLowering, value: DesignExpression): boolean {
         default:
             return false;
     }
+}
+
+/** A value that may turn out to be no measure: of a name, or of an `if`. */
+function isChosen(file: FileLowering, value: DesignExpression): boolean {
+    return isComputed(file, value) && value.is !== 'binary' && value.is !== 'unary' && value.is !== 'item';
 }
 
 function isThing(file: FileLowering, value: DesignExpression, kinds: readonly string[]): boolean {
