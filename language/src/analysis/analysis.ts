@@ -12,6 +12,7 @@ export class Analysis {
     private readonly documents: ReadonlyMap<string, LangiumDocument>;
     private knownProblems: readonly Problem[] | undefined;
     private knownCasework: Casework | undefined;
+    private knownValues: Casework['values'] | undefined;
     private knownFindings: readonly Finding[] | undefined;
 
     constructor(
@@ -38,7 +39,7 @@ export class Analysis {
     }
 
     get casework(): Casework {
-        this.knownCasework ??= construct(this.design, { keepValues: true });
+        this.knownCasework ??= construct(this.design);
         return this.knownCasework;
     }
 
@@ -50,7 +51,9 @@ export class Analysis {
 
     /** What the words at a span amount to, where they are a value that was computed. */
     valueAt({ file, start, end }: Span): Measure | undefined {
-        return this.casework.values.get(`${file}:${start}:${end}`);
+        // only a hover asks, and not at every keystroke: keeping the values of all words costs more than building once more
+        this.knownValues ??= construct(this.design, { keepValues: true }).values;
+        return this.knownValues.get(`${file}:${start}:${end}`);
     }
 
     /** Where a span of the design, of the casework or of a finding is. */
