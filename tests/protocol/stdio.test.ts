@@ -1,11 +1,14 @@
 /** The language server under a client that is not VS Code: plain JSON-RPC over standard input and output. */
 import { type ChildProcessWithoutNullStreams, spawn } from 'node:child_process';
+import { readFileSync } from 'node:fs';
+import { pathToFileURL } from 'node:url';
 import { afterAll, beforeAll, expect, test } from 'vitest';
 import { createMessageConnection, type MessageConnection, StreamMessageReader, StreamMessageWriter } from 'vscode-jsonrpc/node';
-import type { InitializeResult, PublishDiagnosticsParams } from 'vscode-languageserver-protocol';
-import { languageServerCommand } from './language-server.js';
+import type { Hover, InitializeResult, LocationLink, Position, PublishDiagnosticsParams } from 'vscode-languageserver-protocol';
+import { EXAMPLE, languageServerCommand } from './language-server.js';
 
-const uri = 'file:///not-there/trial.case';
+const uri = pathToFileURL(EXAMPLE).href;
+const design = readFileSync(EXAMPLE, 'utf8');
 const published: PublishDiagnosticsParams[] = [];
 let server: ChildProcessWithoutNullStreams;
 let connection: MessageConnection;
@@ -24,9 +27,18 @@ beforeAll(async () => {
         processId: process.pid,
         rootUri: null,
         workspaceFolders: null,
-        capabilities: { textDocument: { hover: { contentFormat: ['markdown'] } } },
+        capabilities: { textDocument: { hover: { contentFormat: ['markdown'] }, definition: { linkSupport: true } } },
     });
-    expect(capabilities).toMatchObject({ hoverProvider: true, definitionProvider: true, documentSymbolProvider: true });
+    expect(capabilities).toMatchObject({
+        hoverProvider: expect.anything(),
+        completionProvider: expect.anything(),
+        definitionProvider: expect.anything(),
+        referencesProvider: expect.anything(),
+        renameProvider: expect.anything(),
+        documentSymbolProvider: expect.anything(),
+        foldingRangeProvider: expect.anything(),
+        documentFormattingProvider: expect.anything(),
+    });
     await connection.sendNotification('initialized', {});
 });
 
@@ -38,21 +50,40 @@ afterAll(async () => {
     connection.dispose();
 });
 
-test('a mistake is reported at its words, and goes when it is mended', async () => {
-    const text = (line: string) => `case Trial {\n    ${line}\n    height 30in\n}\n`;
+test('a mistake is reported once, at its words, with what mends it, and goes when it is mended', async () => {
+    const mistaken = design.replace('width  40in', 'width  40');
     await connection.sendNotification('textDocument/didOpen', {
-        textDocument: { uri, languageId: 'casewright', version: 1, text: text('width = 40in') },
+        textDocument: { uri, languageId: 'casewright', version: 1, text: mistaken },
     });
-    await expect
-        .poll(() => latestDiagnostics()?.map(({ range }) => range.start), { timeout: 10_000 })
-        .toEqual([{ line: 1, character: 10 }]);
+    await expect.poll(latestDiagnostics, { timeout: 10_000 }).toHaveLength(1);
+    const [mistake] = latestDiagnostics() ?? [];
+    expect(mistake).toMatchObject({ severity: 1, message: expect.stringMatching(/`40in` or `40mm`/) });
+    expect(mistake?.range.start).toEqual(positionOf('40in', 'width  '));
+    expect(mistake?.range.end.character).toBe((mistake?.range.start.character ?? 0) + 2);
 
-    await connection.sendNotification('textDocument/didChange', {
-        textDocument: { uri, version: 2 },
-        contentChanges: [{ text: text('width 40in') }],
-    });
-    await expect.poll(() => latestDiagnostics(), { timeout: 10_000 }).toEqual([]);
+    await connection.sendNotification('textDocument/didChange', { textDocument: { uri, version: 2 }, contentChanges: [{ text: design }] });
+    await expect.poll(latestDiagnostics, { timeout: 10_000 }).toEqual([]);
 });
+
+test('a shelf says its derived sizes in both unit systems', async () => {
+    const { contents } = await ask<Hover>('textDocument/hover', positionOf('Tier[3]', 'shelf '));
+    expect(contents).toMatchObject({ kind: 'markdown', value: expect.stringMatching(/Tier\[2\] .*\d+in.*\d+mm/) });
+});
+
+test('a name leads to its declaration in the file that is used', async () => {
+    const found = await ask<LocationLink[]>('textDocument/definition', positionOf('WalnutPly', 'Right of '));
+    expect(found.map(({ targetUri }) => targetUri)).toEqual([new URL('shop.case', uri).href]);
+});
+
+function ask<Answer>(method: string, position: Position): Promise<Answer> {
+    return connection.sendRequest<Answer>(method, { textDocument: { uri }, position });
+}
+
+/** Where the design has a word after these other words. */
+function positionOf(word: string, after: string): Position {
+    const before = design.slice(0, design.indexOf(after + word) + after.length).split('\n');
+    return { line: before.length - 1, character: before.at(-1)?.length ?? 0 };
+}
 
 function latestDiagnostics(): PublishDiagnosticsParams['diagnostics'] | undefined {
     return published.findLast((parameters) => parameters.uri === uri)?.diagnostics;
