@@ -2924,7 +2924,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
             "terminal": {
               "$type": "RuleCall",
               "rule": {
-                "$ref": "#/rules@116"
+                "$ref": "#/rules@117"
               },
               "arguments": []
             }
@@ -2932,7 +2932,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
           {
             "$type": "RuleCall",
             "rule": {
-              "$ref": "#/rules@160"
+              "$ref": "#/rules@161"
             },
             "arguments": []
           }
@@ -2986,7 +2986,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
               {
                 "$type": "RuleCall",
                 "rule": {
-                  "$ref": "#/rules@159"
+                  "$ref": "#/rules@160"
                 },
                 "arguments": []
               },
@@ -3008,7 +3008,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
           {
             "$type": "RuleCall",
             "rule": {
-              "$ref": "#/rules@160"
+              "$ref": "#/rules@161"
             },
             "arguments": []
           }
@@ -3079,28 +3079,21 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
           {
             "$type": "RuleCall",
             "rule": {
-              "$ref": "#/rules@56"
+              "$ref": "#/rules@57"
             },
             "arguments": []
           },
           {
             "$type": "RuleCall",
             "rule": {
-              "$ref": "#/rules@35"
+              "$ref": "#/rules@36"
             },
             "arguments": []
           },
           {
             "$type": "RuleCall",
             "rule": {
-              "$ref": "#/rules@60"
-            },
-            "arguments": []
-          },
-          {
-            "$type": "RuleCall",
-            "rule": {
-              "$ref": "#/rules@63"
+              "$ref": "#/rules@61"
             },
             "arguments": []
           },
@@ -3114,21 +3107,28 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
           {
             "$type": "RuleCall",
             "rule": {
-              "$ref": "#/rules@67"
+              "$ref": "#/rules@65"
             },
             "arguments": []
           },
           {
             "$type": "RuleCall",
             "rule": {
-              "$ref": "#/rules@69"
+              "$ref": "#/rules@68"
             },
             "arguments": []
           },
           {
             "$type": "RuleCall",
             "rule": {
-              "$ref": "#/rules@58"
+              "$ref": "#/rules@70"
+            },
+            "arguments": []
+          },
+          {
+            "$type": "RuleCall",
+            "rule": {
+              "$ref": "#/rules@59"
             },
             "arguments": []
           },
@@ -3182,7 +3182,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
                 "terminal": {
                   "$type": "RuleCall",
                   "rule": {
-                    "$ref": "#/rules@156"
+                    "$ref": "#/rules@157"
                   },
                   "arguments": []
                 }
@@ -3194,7 +3194,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
                 "terminal": {
                   "$type": "RuleCall",
                   "rule": {
-                    "$ref": "#/rules@157"
+                    "$ref": "#/rules@158"
                   },
                   "arguments": []
                 }
@@ -3227,7 +3227,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
                 "terminal": {
                   "$type": "RuleCall",
                   "rule": {
-                    "$ref": "#/rules@128"
+                    "$ref": "#/rules@129"
                   },
                   "arguments": []
                 }
@@ -3251,7 +3251,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
           {
             "$type": "RuleCall",
             "rule": {
-              "$ref": "#/rules@128"
+              "$ref": "#/rules@129"
             },
             "arguments": []
           },
@@ -3265,7 +3265,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
               {
                 "$type": "RuleCall",
                 "rule": {
-                  "$ref": "#/rules@128"
+                  "$ref": "#/rules@129"
                 },
                 "arguments": []
               }
@@ -3332,7 +3332,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
             "terminal": {
               "$type": "RuleCall",
               "rule": {
-                "$ref": "#/rules@128"
+                "$ref": "#/rules@129"
               },
               "arguments": []
             }
@@ -3351,7 +3351,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
                 "terminal": {
                   "$type": "RuleCall",
                   "rule": {
-                    "$ref": "#/rules@128"
+                    "$ref": "#/rules@129"
                   },
                   "arguments": []
                 }
@@ -3370,7 +3370,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
             "terminal": {
               "$type": "RuleCall",
               "rule": {
-                "$ref": "#/rules@101"
+                "$ref": "#/rules@102"
               },
               "arguments": []
             }
@@ -3446,14 +3446,14 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
                 {
                   "$type": "RuleCall",
                   "rule": {
-                    "$ref": "#/rules@158"
+                    "$ref": "#/rules@159"
                   },
                   "arguments": []
                 },
                 {
                   "$type": "RuleCall",
                   "rule": {
-                    "$ref": "#/rules@122"
+                    "$ref": "#/rules@123"
                   },
                   "arguments": []
                 }
@@ -3470,7 +3470,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
                 "terminal": {
                   "$type": "RuleCall",
                   "rule": {
-                    "$ref": "#/rules@128"
+                    "$ref": "#/rules@129"
                   },
                   "arguments": []
                 }
@@ -3482,7 +3482,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
                 "terminal": {
                   "$type": "RuleCall",
                   "rule": {
-                    "$ref": "#/rules@118"
+                    "$ref": "#/rules@119"
                   },
                   "arguments": []
                 }
@@ -3512,7 +3512,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
                 "terminal": {
                   "$type": "RuleCall",
                   "rule": {
-                    "$ref": "#/rules@128"
+                    "$ref": "#/rules@129"
                   },
                   "arguments": []
                 }
@@ -3527,7 +3527,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
             "terminal": {
               "$type": "RuleCall",
               "rule": {
-                "$ref": "#/rules@40"
+                "$ref": "#/rules@41"
               },
               "arguments": []
             },
@@ -3600,7 +3600,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
             "terminal": {
               "$type": "RuleCall",
               "rule": {
-                "$ref": "#/rules@122"
+                "$ref": "#/rules@123"
               },
               "arguments": []
             }
@@ -3612,7 +3612,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
             "terminal": {
               "$type": "RuleCall",
               "rule": {
-                "$ref": "#/rules@128"
+                "$ref": "#/rules@129"
               },
               "arguments": []
             }
@@ -3631,7 +3631,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
                 "terminal": {
                   "$type": "RuleCall",
                   "rule": {
-                    "$ref": "#/rules@128"
+                    "$ref": "#/rules@129"
                   },
                   "arguments": []
                 }
@@ -3646,7 +3646,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
             "terminal": {
               "$type": "RuleCall",
               "rule": {
-                "$ref": "#/rules@40"
+                "$ref": "#/rules@41"
               },
               "arguments": []
             },
@@ -3680,7 +3680,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
             "terminal": {
               "$type": "RuleCall",
               "rule": {
-                "$ref": "#/rules@73"
+                "$ref": "#/rules@74"
               },
               "arguments": []
             }
@@ -3718,7 +3718,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
             "terminal": {
               "$type": "RuleCall",
               "rule": {
-                "$ref": "#/rules@121"
+                "$ref": "#/rules@122"
               },
               "arguments": []
             }
@@ -3730,7 +3730,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
             "terminal": {
               "$type": "RuleCall",
               "rule": {
-                "$ref": "#/rules@128"
+                "$ref": "#/rules@129"
               },
               "arguments": []
             }
@@ -3801,7 +3801,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
             "terminal": {
               "$type": "RuleCall",
               "rule": {
-                "$ref": "#/rules@123"
+                "$ref": "#/rules@124"
               },
               "arguments": []
             }
@@ -3813,7 +3813,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
             "terminal": {
               "$type": "RuleCall",
               "rule": {
-                "$ref": "#/rules@128"
+                "$ref": "#/rules@129"
               },
               "arguments": []
             }
@@ -3920,7 +3920,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
             "terminal": {
               "$type": "RuleCall",
               "rule": {
-                "$ref": "#/rules@128"
+                "$ref": "#/rules@129"
               },
               "arguments": []
             }
@@ -3939,7 +3939,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
                 "terminal": {
                   "$type": "RuleCall",
                   "rule": {
-                    "$ref": "#/rules@128"
+                    "$ref": "#/rules@129"
                   },
                   "arguments": []
                 }
@@ -3961,7 +3961,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
                 "terminal": {
                   "$type": "RuleCall",
                   "rule": {
-                    "$ref": "#/rules@101"
+                    "$ref": "#/rules@102"
                   },
                   "arguments": []
                 }
@@ -4054,7 +4054,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
                         {
                           "$type": "RuleCall",
                           "rule": {
-                            "$ref": "#/rules@58"
+                            "$ref": "#/rules@59"
                           },
                           "arguments": []
                         }
@@ -4104,7 +4104,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
               {
                 "$type": "RuleCall",
                 "rule": {
-                  "$ref": "#/rules@159"
+                  "$ref": "#/rules@160"
                 },
                 "arguments": []
               },
@@ -4126,7 +4126,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
           {
             "$type": "RuleCall",
             "rule": {
-              "$ref": "#/rules@160"
+              "$ref": "#/rules@161"
             },
             "arguments": []
           }
@@ -4168,21 +4168,14 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
           {
             "$type": "RuleCall",
             "rule": {
-              "$ref": "#/rules@33"
+              "$ref": "#/rules@34"
             },
             "arguments": []
           },
           {
             "$type": "RuleCall",
             "rule": {
-              "$ref": "#/rules@56"
-            },
-            "arguments": []
-          },
-          {
-            "$type": "RuleCall",
-            "rule": {
-              "$ref": "#/rules@60"
+              "$ref": "#/rules@57"
             },
             "arguments": []
           },
@@ -4217,20 +4210,6 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
           {
             "$type": "RuleCall",
             "rule": {
-              "$ref": "#/rules@67"
-            },
-            "arguments": []
-          },
-          {
-            "$type": "RuleCall",
-            "rule": {
-              "$ref": "#/rules@69"
-            },
-            "arguments": []
-          },
-          {
-            "$type": "RuleCall",
-            "rule": {
               "$ref": "#/rules@65"
             },
             "arguments": []
@@ -4238,7 +4217,28 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
           {
             "$type": "RuleCall",
             "rule": {
+              "$ref": "#/rules@68"
+            },
+            "arguments": []
+          },
+          {
+            "$type": "RuleCall",
+            "rule": {
+              "$ref": "#/rules@70"
+            },
+            "arguments": []
+          },
+          {
+            "$type": "RuleCall",
+            "rule": {
               "$ref": "#/rules@66"
+            },
+            "arguments": []
+          },
+          {
+            "$type": "RuleCall",
+            "rule": {
+              "$ref": "#/rules@67"
             },
             "arguments": []
           }
@@ -4274,14 +4274,14 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
           {
             "$type": "RuleCall",
             "rule": {
-              "$ref": "#/rules@52"
+              "$ref": "#/rules@53"
             },
             "arguments": []
           },
           {
             "$type": "RuleCall",
             "rule": {
-              "$ref": "#/rules@41"
+              "$ref": "#/rules@42"
             },
             "arguments": []
           }
@@ -4303,21 +4303,21 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
           {
             "$type": "RuleCall",
             "rule": {
-              "$ref": "#/rules@29"
+              "$ref": "#/rules@30"
             },
             "arguments": []
           },
           {
             "$type": "RuleCall",
             "rule": {
-              "$ref": "#/rules@52"
+              "$ref": "#/rules@53"
             },
             "arguments": []
           },
           {
             "$type": "RuleCall",
             "rule": {
-              "$ref": "#/rules@40"
+              "$ref": "#/rules@41"
             },
             "arguments": []
           }
@@ -4339,14 +4339,14 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
           {
             "$type": "RuleCall",
             "rule": {
-              "$ref": "#/rules@31"
+              "$ref": "#/rules@32"
             },
             "arguments": []
           },
           {
             "$type": "RuleCall",
             "rule": {
-              "$ref": "#/rules@40"
+              "$ref": "#/rules@41"
             },
             "arguments": []
           }
@@ -4372,7 +4372,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
             "terminal": {
               "$type": "RuleCall",
               "rule": {
-                "$ref": "#/rules@134"
+                "$ref": "#/rules@135"
               },
               "arguments": []
             }
@@ -4386,7 +4386,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
                   {
                     "$type": "RuleCall",
                     "rule": {
-                      "$ref": "#/rules@30"
+                      "$ref": "#/rules@31"
                     },
                     "arguments": []
                   },
@@ -4441,7 +4441,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
             "terminal": {
               "$type": "RuleCall",
               "rule": {
-                "$ref": "#/rules@116"
+                "$ref": "#/rules@117"
               },
               "arguments": []
             }
@@ -4453,7 +4453,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
             "terminal": {
               "$type": "RuleCall",
               "rule": {
-                "$ref": "#/rules@158"
+                "$ref": "#/rules@159"
               },
               "arguments": []
             }
@@ -4465,7 +4465,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
             "terminal": {
               "$type": "RuleCall",
               "rule": {
-                "$ref": "#/rules@43"
+                "$ref": "#/rules@29"
               },
               "arguments": []
             }
@@ -4477,7 +4477,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
             "terminal": {
               "$type": "RuleCall",
               "rule": {
-                "$ref": "#/rules@91"
+                "$ref": "#/rules@92"
               },
               "arguments": []
             },
@@ -4489,6 +4489,37 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
       "fragment": false,
       "parameters": [],
       "$comment": "/** \`7 layers of BendingPly 1/8in\` */"
+    },
+    {
+      "$type": "ParserRule",
+      "name": "OfName",
+      "returnType": {
+        "$ref": "#/interfaces@17"
+      },
+      "definition": {
+        "$type": "Group",
+        "elements": [
+          {
+            "$type": "Keyword",
+            "value": "of"
+          },
+          {
+            "$type": "Assignment",
+            "feature": "target",
+            "operator": "=",
+            "terminal": {
+              "$type": "RuleCall",
+              "rule": {
+                "$ref": "#/rules@121"
+              },
+              "arguments": []
+            }
+          }
+        ]
+      },
+      "entry": false,
+      "fragment": false,
+      "parameters": []
     },
     {
       "$type": "ParserRule",
@@ -4506,7 +4537,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
             "terminal": {
               "$type": "RuleCall",
               "rule": {
-                "$ref": "#/rules@133"
+                "$ref": "#/rules@134"
               },
               "arguments": []
             }
@@ -4520,7 +4551,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
                   {
                     "$type": "RuleCall",
                     "rule": {
-                      "$ref": "#/rules@30"
+                      "$ref": "#/rules@31"
                     },
                     "arguments": []
                   },
@@ -4582,7 +4613,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
                         "terminal": {
                           "$type": "RuleCall",
                           "rule": {
-                            "$ref": "#/rules@120"
+                            "$ref": "#/rules@121"
                           },
                           "arguments": []
                         }
@@ -4594,7 +4625,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
                         "terminal": {
                           "$type": "RuleCall",
                           "rule": {
-                            "$ref": "#/rules@91"
+                            "$ref": "#/rules@92"
                           },
                           "arguments": []
                         }
@@ -4608,7 +4639,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
                     "terminal": {
                       "$type": "RuleCall",
                       "rule": {
-                        "$ref": "#/rules@87"
+                        "$ref": "#/rules@88"
                       },
                       "arguments": []
                     }
@@ -4622,7 +4653,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
                 "terminal": {
                   "$type": "RuleCall",
                   "rule": {
-                    "$ref": "#/rules@32"
+                    "$ref": "#/rules@33"
                   },
                   "arguments": []
                 },
@@ -4635,7 +4666,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
                 "terminal": {
                   "$type": "RuleCall",
                   "rule": {
-                    "$ref": "#/rules@40"
+                    "$ref": "#/rules@41"
                   },
                   "arguments": []
                 },
@@ -4650,7 +4681,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
             "terminal": {
               "$type": "RuleCall",
               "rule": {
-                "$ref": "#/rules@40"
+                "$ref": "#/rules@41"
               },
               "arguments": []
             },
@@ -4677,7 +4708,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
             "terminal": {
               "$type": "RuleCall",
               "rule": {
-                "$ref": "#/rules@133"
+                "$ref": "#/rules@134"
               },
               "arguments": []
             }
@@ -4695,7 +4726,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
                     "terminal": {
                       "$type": "RuleCall",
                       "rule": {
-                        "$ref": "#/rules@120"
+                        "$ref": "#/rules@121"
                       },
                       "arguments": []
                     }
@@ -4707,7 +4738,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
                     "terminal": {
                       "$type": "RuleCall",
                       "rule": {
-                        "$ref": "#/rules@91"
+                        "$ref": "#/rules@92"
                       },
                       "arguments": []
                     }
@@ -4721,7 +4752,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
                 "terminal": {
                   "$type": "RuleCall",
                   "rule": {
-                    "$ref": "#/rules@87"
+                    "$ref": "#/rules@88"
                   },
                   "arguments": []
                 }
@@ -4754,7 +4785,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
             "terminal": {
               "$type": "RuleCall",
               "rule": {
-                "$ref": "#/rules@128"
+                "$ref": "#/rules@129"
               },
               "arguments": []
             }
@@ -4766,7 +4797,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
             "terminal": {
               "$type": "RuleCall",
               "rule": {
-                "$ref": "#/rules@128"
+                "$ref": "#/rules@129"
               },
               "arguments": []
             }
@@ -4789,7 +4820,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
           {
             "$type": "RuleCall",
             "rule": {
-              "$ref": "#/rules@34"
+              "$ref": "#/rules@35"
             },
             "arguments": []
           },
@@ -4839,7 +4870,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
             "terminal": {
               "$type": "RuleCall",
               "rule": {
-                "$ref": "#/rules@125"
+                "$ref": "#/rules@126"
               },
               "arguments": []
             }
@@ -4847,7 +4878,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
           {
             "$type": "RuleCall",
             "rule": {
-              "$ref": "#/rules@37"
+              "$ref": "#/rules@38"
             },
             "arguments": []
           }
@@ -4868,7 +4899,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
           {
             "$type": "RuleCall",
             "rule": {
-              "$ref": "#/rules@36"
+              "$ref": "#/rules@37"
             },
             "arguments": []
           },
@@ -4918,7 +4949,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
             "terminal": {
               "$type": "RuleCall",
               "rule": {
-                "$ref": "#/rules@124"
+                "$ref": "#/rules@125"
               },
               "arguments": []
             }
@@ -4926,7 +4957,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
           {
             "$type": "RuleCall",
             "rule": {
-              "$ref": "#/rules@37"
+              "$ref": "#/rules@38"
             },
             "arguments": []
           }
@@ -4952,7 +4983,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
                 "terminal": {
                   "$type": "RuleCall",
                   "rule": {
-                    "$ref": "#/rules@38"
+                    "$ref": "#/rules@39"
                   },
                   "arguments": []
                 }
@@ -4971,7 +5002,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
                     "terminal": {
                       "$type": "RuleCall",
                       "rule": {
-                        "$ref": "#/rules@38"
+                        "$ref": "#/rules@39"
                       },
                       "arguments": []
                     }
@@ -5004,7 +5035,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
                 "terminal": {
                   "$type": "RuleCall",
                   "rule": {
-                    "$ref": "#/rules@40"
+                    "$ref": "#/rules@41"
                   },
                   "arguments": []
                 }
@@ -5046,7 +5077,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
             "terminal": {
               "$type": "RuleCall",
               "rule": {
-                "$ref": "#/rules@128"
+                "$ref": "#/rules@129"
               },
               "arguments": []
             }
@@ -5068,7 +5099,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
                     "terminal": {
                       "$type": "RuleCall",
                       "rule": {
-                        "$ref": "#/rules@39"
+                        "$ref": "#/rules@40"
                       },
                       "arguments": []
                     }
@@ -5087,7 +5118,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
                 "terminal": {
                   "$type": "RuleCall",
                   "rule": {
-                    "$ref": "#/rules@101"
+                    "$ref": "#/rules@102"
                   },
                   "arguments": []
                 }
@@ -5118,7 +5149,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
         "terminal": {
           "$type": "RuleCall",
           "rule": {
-            "$ref": "#/rules@128"
+            "$ref": "#/rules@129"
           },
           "arguments": []
         }
@@ -5139,7 +5170,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
           {
             "$type": "RuleCall",
             "rule": {
-              "$ref": "#/rules@41"
+              "$ref": "#/rules@42"
             },
             "arguments": []
           },
@@ -5163,7 +5194,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
                 "terminal": {
                   "$type": "RuleCall",
                   "rule": {
-                    "$ref": "#/rules@71"
+                    "$ref": "#/rules@72"
                   },
                   "arguments": []
                 }
@@ -5188,13 +5219,6 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
           {
             "$type": "RuleCall",
             "rule": {
-              "$ref": "#/rules@42"
-            },
-            "arguments": []
-          },
-          {
-            "$type": "RuleCall",
-            "rule": {
               "$ref": "#/rules@43"
             },
             "arguments": []
@@ -5203,6 +5227,13 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
             "$type": "RuleCall",
             "rule": {
               "$ref": "#/rules@44"
+            },
+            "arguments": []
+          },
+          {
+            "$type": "RuleCall",
+            "rule": {
+              "$ref": "#/rules@45"
             },
             "arguments": []
           },
@@ -5231,7 +5262,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
                   "terminal": {
                     "$type": "RuleCall",
                     "rule": {
-                      "$ref": "#/rules@129"
+                      "$ref": "#/rules@130"
                     },
                     "arguments": []
                   },
@@ -5261,7 +5292,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
                 "terminal": {
                   "$type": "RuleCall",
                   "rule": {
-                    "$ref": "#/rules@55"
+                    "$ref": "#/rules@56"
                   },
                   "arguments": []
                 }
@@ -5288,7 +5319,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
                 "terminal": {
                   "$type": "RuleCall",
                   "rule": {
-                    "$ref": "#/rules@47"
+                    "$ref": "#/rules@48"
                   },
                   "arguments": []
                 }
@@ -5307,7 +5338,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
                     "terminal": {
                       "$type": "RuleCall",
                       "rule": {
-                        "$ref": "#/rules@47"
+                        "$ref": "#/rules@48"
                       },
                       "arguments": []
                     }
@@ -5320,7 +5351,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
           {
             "$type": "RuleCall",
             "rule": {
-              "$ref": "#/rules@45"
+              "$ref": "#/rules@46"
             },
             "arguments": []
           },
@@ -5344,7 +5375,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
                 "terminal": {
                   "$type": "RuleCall",
                   "rule": {
-                    "$ref": "#/rules@128"
+                    "$ref": "#/rules@129"
                   },
                   "arguments": []
                 }
@@ -5354,7 +5385,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
           {
             "$type": "RuleCall",
             "rule": {
-              "$ref": "#/rules@46"
+              "$ref": "#/rules@47"
             },
             "arguments": []
           },
@@ -5405,7 +5436,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
             "terminal": {
               "$type": "RuleCall",
               "rule": {
-                "$ref": "#/rules@48"
+                "$ref": "#/rules@49"
               },
               "arguments": []
             }
@@ -5424,7 +5455,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
                 "terminal": {
                   "$type": "RuleCall",
                   "rule": {
-                    "$ref": "#/rules@48"
+                    "$ref": "#/rules@49"
                   },
                   "arguments": []
                 }
@@ -5458,7 +5489,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
             "terminal": {
               "$type": "RuleCall",
               "rule": {
-                "$ref": "#/rules@112"
+                "$ref": "#/rules@113"
               },
               "arguments": []
             }
@@ -5485,7 +5516,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
             "terminal": {
               "$type": "RuleCall",
               "rule": {
-                "$ref": "#/rules@51"
+                "$ref": "#/rules@52"
               },
               "arguments": []
             }
@@ -5497,7 +5528,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
             "terminal": {
               "$type": "RuleCall",
               "rule": {
-                "$ref": "#/rules@112"
+                "$ref": "#/rules@113"
               },
               "arguments": []
             }
@@ -5528,7 +5559,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
             "terminal": {
               "$type": "RuleCall",
               "rule": {
-                "$ref": "#/rules@112"
+                "$ref": "#/rules@113"
               },
               "arguments": []
             }
@@ -5559,7 +5590,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
             "terminal": {
               "$type": "RuleCall",
               "rule": {
-                "$ref": "#/rules@112"
+                "$ref": "#/rules@113"
               },
               "arguments": []
             }
@@ -5583,7 +5614,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
         "terminal": {
           "$type": "RuleCall",
           "rule": {
-            "$ref": "#/rules@128"
+            "$ref": "#/rules@129"
           },
           "arguments": []
         }
@@ -5611,7 +5642,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
                 "terminal": {
                   "$type": "RuleCall",
                   "rule": {
-                    "$ref": "#/rules@107"
+                    "$ref": "#/rules@108"
                   },
                   "arguments": []
                 }
@@ -5619,6 +5650,36 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
               {
                 "$type": "Alternatives",
                 "elements": [
+                  {
+                    "$type": "Group",
+                    "elements": [
+                      {
+                        "$type": "Assignment",
+                        "feature": "relation",
+                        "operator": "=",
+                        "terminal": {
+                          "$type": "RuleCall",
+                          "rule": {
+                            "$ref": "#/rules@52"
+                          },
+                          "arguments": []
+                        }
+                      },
+                      {
+                        "$type": "Assignment",
+                        "feature": "target",
+                        "operator": "=",
+                        "terminal": {
+                          "$type": "RuleCall",
+                          "rule": {
+                            "$ref": "#/rules@113"
+                          },
+                          "arguments": []
+                        },
+                        "cardinality": "?"
+                      }
+                    ]
+                  },
                   {
                     "$type": "Group",
                     "elements": [
@@ -5641,37 +5702,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
                         "terminal": {
                           "$type": "RuleCall",
                           "rule": {
-                            "$ref": "#/rules@112"
-                          },
-                          "arguments": []
-                        },
-                        "cardinality": "?"
-                      }
-                    ]
-                  },
-                  {
-                    "$type": "Group",
-                    "elements": [
-                      {
-                        "$type": "Assignment",
-                        "feature": "relation",
-                        "operator": "=",
-                        "terminal": {
-                          "$type": "RuleCall",
-                          "rule": {
-                            "$ref": "#/rules@50"
-                          },
-                          "arguments": []
-                        }
-                      },
-                      {
-                        "$type": "Assignment",
-                        "feature": "target",
-                        "operator": "=",
-                        "terminal": {
-                          "$type": "RuleCall",
-                          "rule": {
-                            "$ref": "#/rules@112"
+                            "$ref": "#/rules@113"
                           },
                           "arguments": []
                         }
@@ -5693,7 +5724,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
                 "terminal": {
                   "$type": "RuleCall",
                   "rule": {
-                    "$ref": "#/rules@51"
+                    "$ref": "#/rules@52"
                   },
                   "arguments": []
                 }
@@ -5705,7 +5736,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
                 "terminal": {
                   "$type": "RuleCall",
                   "rule": {
-                    "$ref": "#/rules@112"
+                    "$ref": "#/rules@113"
                   },
                   "arguments": []
                 }
@@ -5726,7 +5757,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
                 "terminal": {
                   "$type": "RuleCall",
                   "rule": {
-                    "$ref": "#/rules@128"
+                    "$ref": "#/rules@129"
                   },
                   "arguments": []
                 }
@@ -5747,7 +5778,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
                 "terminal": {
                   "$type": "RuleCall",
                   "rule": {
-                    "$ref": "#/rules@116"
+                    "$ref": "#/rules@117"
                   },
                   "arguments": []
                 }
@@ -5761,7 +5792,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
             "terminal": {
               "$type": "RuleCall",
               "rule": {
-                "$ref": "#/rules@49"
+                "$ref": "#/rules@50"
               },
               "arguments": []
             }
@@ -5792,7 +5823,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
             "terminal": {
               "$type": "RuleCall",
               "rule": {
-                "$ref": "#/rules@107"
+                "$ref": "#/rules@108"
               },
               "arguments": []
             }
@@ -5808,7 +5839,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
             "terminal": {
               "$type": "RuleCall",
               "rule": {
-                "$ref": "#/rules@48"
+                "$ref": "#/rules@49"
               },
               "arguments": []
             }
@@ -5824,7 +5855,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
             "terminal": {
               "$type": "RuleCall",
               "rule": {
-                "$ref": "#/rules@48"
+                "$ref": "#/rules@49"
               },
               "arguments": []
             }
@@ -5940,7 +5971,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
             "terminal": {
               "$type": "RuleCall",
               "rule": {
-                "$ref": "#/rules@128"
+                "$ref": "#/rules@129"
               },
               "arguments": []
             }
@@ -5959,7 +5990,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
                 "terminal": {
                   "$type": "RuleCall",
                   "rule": {
-                    "$ref": "#/rules@128"
+                    "$ref": "#/rules@129"
                   },
                   "arguments": []
                 }
@@ -5977,7 +6008,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
                 "terminal": {
                   "$type": "RuleCall",
                   "rule": {
-                    "$ref": "#/rules@42"
+                    "$ref": "#/rules@43"
                   },
                   "arguments": []
                 }
@@ -5989,7 +6020,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
                 "terminal": {
                   "$type": "RuleCall",
                   "rule": {
-                    "$ref": "#/rules@53"
+                    "$ref": "#/rules@54"
                   },
                   "arguments": []
                 }
@@ -6014,14 +6045,14 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
           {
             "$type": "RuleCall",
             "rule": {
-              "$ref": "#/rules@55"
+              "$ref": "#/rules@56"
             },
             "arguments": []
           },
           {
             "$type": "RuleCall",
             "rule": {
-              "$ref": "#/rules@79"
+              "$ref": "#/rules@80"
             },
             "arguments": []
           }
@@ -6043,14 +6074,14 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
           {
             "$type": "RuleCall",
             "rule": {
-              "$ref": "#/rules@55"
+              "$ref": "#/rules@56"
             },
             "arguments": []
           },
           {
             "$type": "RuleCall",
             "rule": {
-              "$ref": "#/rules@80"
+              "$ref": "#/rules@81"
             },
             "arguments": []
           }
@@ -6090,7 +6121,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
                   "terminal": {
                     "$type": "RuleCall",
                     "rule": {
-                      "$ref": "#/rules@130"
+                      "$ref": "#/rules@131"
                     },
                     "arguments": []
                   },
@@ -6116,7 +6147,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
                 "terminal": {
                   "$type": "RuleCall",
                   "rule": {
-                    "$ref": "#/rules@73"
+                    "$ref": "#/rules@74"
                   },
                   "arguments": []
                 }
@@ -6141,7 +6172,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
           {
             "$type": "RuleCall",
             "rule": {
-              "$ref": "#/rules@57"
+              "$ref": "#/rules@58"
             },
             "arguments": []
           },
@@ -6178,7 +6209,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
             "terminal": {
               "$type": "RuleCall",
               "rule": {
-                "$ref": "#/rules@72"
+                "$ref": "#/rules@73"
               },
               "arguments": []
             }
@@ -6197,7 +6228,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
                 "terminal": {
                   "$type": "RuleCall",
                   "rule": {
-                    "$ref": "#/rules@71"
+                    "$ref": "#/rules@72"
                   },
                   "arguments": []
                 }
@@ -6235,7 +6266,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
           {
             "$type": "RuleCall",
             "rule": {
-              "$ref": "#/rules@59"
+              "$ref": "#/rules@60"
             },
             "arguments": []
           },
@@ -6276,7 +6307,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
             "terminal": {
               "$type": "RuleCall",
               "rule": {
-                "$ref": "#/rules@71"
+                "$ref": "#/rules@72"
               },
               "arguments": []
             }
@@ -6295,7 +6326,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
                 "terminal": {
                   "$type": "RuleCall",
                   "rule": {
-                    "$ref": "#/rules@71"
+                    "$ref": "#/rules@72"
                   },
                   "arguments": []
                 }
@@ -6328,7 +6359,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
             "terminal": {
               "$type": "RuleCall",
               "rule": {
-                "$ref": "#/rules@71"
+                "$ref": "#/rules@72"
               },
               "arguments": []
             }
@@ -6347,7 +6378,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
                 "terminal": {
                   "$type": "RuleCall",
                   "rule": {
-                    "$ref": "#/rules@71"
+                    "$ref": "#/rules@72"
                   },
                   "arguments": []
                 }
@@ -6366,7 +6397,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
             "terminal": {
               "$type": "RuleCall",
               "rule": {
-                "$ref": "#/rules@71"
+                "$ref": "#/rules@72"
               },
               "arguments": []
             }
@@ -6385,7 +6416,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
                 "terminal": {
                   "$type": "RuleCall",
                   "rule": {
-                    "$ref": "#/rules@71"
+                    "$ref": "#/rules@72"
                   },
                   "arguments": []
                 }
@@ -6407,7 +6438,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
                 "terminal": {
                   "$type": "RuleCall",
                   "rule": {
-                    "$ref": "#/rules@54"
+                    "$ref": "#/rules@55"
                   },
                   "arguments": []
                 }
@@ -6429,7 +6460,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
                 "terminal": {
                   "$type": "RuleCall",
                   "rule": {
-                    "$ref": "#/rules@128"
+                    "$ref": "#/rules@129"
                   },
                   "arguments": []
                 }
@@ -6463,7 +6494,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
             "terminal": {
               "$type": "RuleCall",
               "rule": {
-                "$ref": "#/rules@116"
+                "$ref": "#/rules@117"
               },
               "arguments": []
             },
@@ -6481,7 +6512,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
               "terminal": {
                 "$type": "RuleCall",
                 "rule": {
-                  "$ref": "#/rules@129"
+                  "$ref": "#/rules@130"
                 },
                 "arguments": []
               },
@@ -6500,7 +6531,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
             "terminal": {
               "$type": "RuleCall",
               "rule": {
-                "$ref": "#/rules@71"
+                "$ref": "#/rules@72"
               },
               "arguments": []
             }
@@ -6519,7 +6550,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
                 "terminal": {
                   "$type": "RuleCall",
                   "rule": {
-                    "$ref": "#/rules@71"
+                    "$ref": "#/rules@72"
                   },
                   "arguments": []
                 }
@@ -6553,7 +6584,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
             "terminal": {
               "$type": "RuleCall",
               "rule": {
-                "$ref": "#/rules@107"
+                "$ref": "#/rules@108"
               },
               "arguments": []
             }
@@ -6569,7 +6600,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
             "terminal": {
               "$type": "RuleCall",
               "rule": {
-                "$ref": "#/rules@71"
+                "$ref": "#/rules@72"
               },
               "arguments": []
             }
@@ -6588,7 +6619,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
                 "terminal": {
                   "$type": "RuleCall",
                   "rule": {
-                    "$ref": "#/rules@71"
+                    "$ref": "#/rules@72"
                   },
                   "arguments": []
                 }
@@ -6622,7 +6653,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
             "terminal": {
               "$type": "RuleCall",
               "rule": {
-                "$ref": "#/rules@101"
+                "$ref": "#/rules@102"
               },
               "arguments": []
             }
@@ -6641,7 +6672,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
                 "terminal": {
                   "$type": "RuleCall",
                   "rule": {
-                    "$ref": "#/rules@118"
+                    "$ref": "#/rules@119"
                   },
                   "arguments": []
                 }
@@ -6675,7 +6706,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
             "terminal": {
               "$type": "RuleCall",
               "rule": {
-                "$ref": "#/rules@140"
+                "$ref": "#/rules@141"
               },
               "arguments": []
             }
@@ -6694,7 +6725,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
                 "terminal": {
                   "$type": "RuleCall",
                   "rule": {
-                    "$ref": "#/rules@71"
+                    "$ref": "#/rules@72"
                   },
                   "arguments": []
                 }
@@ -6713,7 +6744,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
                     "terminal": {
                       "$type": "RuleCall",
                       "rule": {
-                        "$ref": "#/rules@71"
+                        "$ref": "#/rules@72"
                       },
                       "arguments": []
                     }
@@ -6738,7 +6769,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
                 "terminal": {
                   "$type": "RuleCall",
                   "rule": {
-                    "$ref": "#/rules@118"
+                    "$ref": "#/rules@119"
                   },
                   "arguments": []
                 }
@@ -6772,7 +6803,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
             "terminal": {
               "$type": "RuleCall",
               "rule": {
-                "$ref": "#/rules@116"
+                "$ref": "#/rules@117"
               },
               "arguments": []
             },
@@ -6790,7 +6821,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
               "terminal": {
                 "$type": "RuleCall",
                 "rule": {
-                  "$ref": "#/rules@129"
+                  "$ref": "#/rules@130"
                 },
                 "arguments": []
               },
@@ -6815,7 +6846,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
                     "terminal": {
                       "$type": "RuleCall",
                       "rule": {
-                        "$ref": "#/rules@113"
+                        "$ref": "#/rules@114"
                       },
                       "arguments": []
                     }
@@ -6834,7 +6865,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
                         "terminal": {
                           "$type": "RuleCall",
                           "rule": {
-                            "$ref": "#/rules@113"
+                            "$ref": "#/rules@114"
                           },
                           "arguments": []
                         }
@@ -6876,7 +6907,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
                 "terminal": {
                   "$type": "RuleCall",
                   "rule": {
-                    "$ref": "#/rules@128"
+                    "$ref": "#/rules@129"
                   },
                   "arguments": []
                 }
@@ -6898,7 +6929,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
                 "terminal": {
                   "$type": "RuleCall",
                   "rule": {
-                    "$ref": "#/rules@112"
+                    "$ref": "#/rules@113"
                   },
                   "arguments": []
                 }
@@ -6932,7 +6963,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
             "terminal": {
               "$type": "RuleCall",
               "rule": {
-                "$ref": "#/rules@128"
+                "$ref": "#/rules@129"
               },
               "arguments": []
             }
@@ -6951,7 +6982,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
                 "terminal": {
                   "$type": "RuleCall",
                   "rule": {
-                    "$ref": "#/rules@128"
+                    "$ref": "#/rules@129"
                   },
                   "arguments": []
                 }
@@ -6966,7 +6997,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
             "terminal": {
               "$type": "RuleCall",
               "rule": {
-                "$ref": "#/rules@107"
+                "$ref": "#/rules@108"
               },
               "arguments": []
             },
@@ -6983,7 +7014,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
             "terminal": {
               "$type": "RuleCall",
               "rule": {
-                "$ref": "#/rules@112"
+                "$ref": "#/rules@113"
               },
               "arguments": []
             }
@@ -7006,7 +7037,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
           {
             "$type": "RuleCall",
             "rule": {
-              "$ref": "#/rules@68"
+              "$ref": "#/rules@69"
             },
             "arguments": []
           },
@@ -7051,7 +7082,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
                     "terminal": {
                       "$type": "RuleCall",
                       "rule": {
-                        "$ref": "#/rules@67"
+                        "$ref": "#/rules@68"
                       },
                       "arguments": []
                     }
@@ -7085,7 +7116,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
             "terminal": {
               "$type": "RuleCall",
               "rule": {
-                "$ref": "#/rules@101"
+                "$ref": "#/rules@102"
               },
               "arguments": []
             }
@@ -7107,7 +7138,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
           {
             "$type": "RuleCall",
             "rule": {
-              "$ref": "#/rules@70"
+              "$ref": "#/rules@71"
             },
             "arguments": []
           },
@@ -7147,7 +7178,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
             "terminal": {
               "$type": "RuleCall",
               "rule": {
-                "$ref": "#/rules@39"
+                "$ref": "#/rules@40"
               },
               "arguments": []
             }
@@ -7163,7 +7194,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
             "terminal": {
               "$type": "RuleCall",
               "rule": {
-                "$ref": "#/rules@101"
+                "$ref": "#/rules@102"
               },
               "arguments": []
             }
@@ -7185,14 +7216,14 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
           {
             "$type": "RuleCall",
             "rule": {
-              "$ref": "#/rules@72"
+              "$ref": "#/rules@73"
             },
             "arguments": []
           },
           {
             "$type": "RuleCall",
             "rule": {
-              "$ref": "#/rules@112"
+              "$ref": "#/rules@113"
             },
             "arguments": []
           }
@@ -7222,7 +7253,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
             "terminal": {
               "$type": "RuleCall",
               "rule": {
-                "$ref": "#/rules@112"
+                "$ref": "#/rules@113"
               },
               "arguments": []
             }
@@ -7241,7 +7272,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
                 "terminal": {
                   "$type": "RuleCall",
                   "rule": {
-                    "$ref": "#/rules@112"
+                    "$ref": "#/rules@113"
                   },
                   "arguments": []
                 }
@@ -7263,7 +7294,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
                 "terminal": {
                   "$type": "RuleCall",
                   "rule": {
-                    "$ref": "#/rules@112"
+                    "$ref": "#/rules@113"
                   },
                   "arguments": []
                 }
@@ -7282,7 +7313,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
                     "terminal": {
                       "$type": "RuleCall",
                       "rule": {
-                        "$ref": "#/rules@112"
+                        "$ref": "#/rules@113"
                       },
                       "arguments": []
                     }
@@ -7321,7 +7352,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
           {
             "$type": "RuleCall",
             "rule": {
-              "$ref": "#/rules@74"
+              "$ref": "#/rules@75"
             },
             "arguments": [],
             "cardinality": "*"
@@ -7353,7 +7384,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
                 "terminal": {
                   "$type": "RuleCall",
                   "rule": {
-                    "$ref": "#/rules@77"
+                    "$ref": "#/rules@78"
                   },
                   "arguments": []
                 }
@@ -7365,7 +7396,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
                 "terminal": {
                   "$type": "RuleCall",
                   "rule": {
-                    "$ref": "#/rules@78"
+                    "$ref": "#/rules@79"
                   },
                   "arguments": []
                 },
@@ -7377,7 +7408,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
           {
             "$type": "RuleCall",
             "rule": {
-              "$ref": "#/rules@75"
+              "$ref": "#/rules@76"
             },
             "arguments": []
           }
@@ -7400,7 +7431,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
             "terminal": {
               "$type": "RuleCall",
               "rule": {
-                "$ref": "#/rules@76"
+                "$ref": "#/rules@77"
               },
               "arguments": []
             },
@@ -7409,7 +7440,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
           {
             "$type": "RuleCall",
             "rule": {
-              "$ref": "#/rules@160"
+              "$ref": "#/rules@161"
             },
             "arguments": []
           }
@@ -7434,7 +7465,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
             "terminal": {
               "$type": "RuleCall",
               "rule": {
-                "$ref": "#/rules@159"
+                "$ref": "#/rules@160"
               },
               "arguments": []
             }
@@ -7479,14 +7510,14 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
                     {
                       "$type": "RuleCall",
                       "rule": {
-                        "$ref": "#/rules@126"
+                        "$ref": "#/rules@127"
                       },
                       "arguments": []
                     },
                     {
                       "$type": "RuleCall",
                       "rule": {
-                        "$ref": "#/rules@158"
+                        "$ref": "#/rules@159"
                       },
                       "arguments": []
                     }
@@ -7496,7 +7527,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
               {
                 "$type": "RuleCall",
                 "rule": {
-                  "$ref": "#/rules@81"
+                  "$ref": "#/rules@82"
                 },
                 "arguments": []
               }
@@ -7521,7 +7552,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
                 "terminal": {
                   "$type": "RuleCall",
                   "rule": {
-                    "$ref": "#/rules@100"
+                    "$ref": "#/rules@101"
                   },
                   "arguments": []
                 }
@@ -7536,7 +7567,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
                     "terminal": {
                       "$type": "RuleCall",
                       "rule": {
-                        "$ref": "#/rules@91"
+                        "$ref": "#/rules@92"
                       },
                       "arguments": []
                     }
@@ -7548,7 +7579,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
                     "terminal": {
                       "$type": "RuleCall",
                       "rule": {
-                        "$ref": "#/rules@100"
+                        "$ref": "#/rules@101"
                       },
                       "arguments": []
                     }
@@ -7559,7 +7590,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
               {
                 "$type": "RuleCall",
                 "rule": {
-                  "$ref": "#/rules@82"
+                  "$ref": "#/rules@83"
                 },
                 "arguments": []
               }
@@ -7588,7 +7619,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
             "terminal": {
               "$type": "RuleCall",
               "rule": {
-                "$ref": "#/rules@126"
+                "$ref": "#/rules@127"
               },
               "arguments": []
             }
@@ -7596,7 +7627,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
           {
             "$type": "RuleCall",
             "rule": {
-              "$ref": "#/rules@81"
+              "$ref": "#/rules@82"
             },
             "arguments": []
           }
@@ -7622,7 +7653,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
             "terminal": {
               "$type": "RuleCall",
               "rule": {
-                "$ref": "#/rules@126"
+                "$ref": "#/rules@127"
               },
               "arguments": []
             }
@@ -7630,7 +7661,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
           {
             "$type": "RuleCall",
             "rule": {
-              "$ref": "#/rules@83"
+              "$ref": "#/rules@84"
             },
             "arguments": []
           },
@@ -7641,7 +7672,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
             "terminal": {
               "$type": "RuleCall",
               "rule": {
-                "$ref": "#/rules@84"
+                "$ref": "#/rules@85"
               },
               "arguments": []
             },
@@ -7683,7 +7714,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
             "terminal": {
               "$type": "RuleCall",
               "rule": {
-                "$ref": "#/rules@126"
+                "$ref": "#/rules@127"
               },
               "arguments": []
             }
@@ -7694,7 +7725,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
               {
                 "$type": "RuleCall",
                 "rule": {
-                  "$ref": "#/rules@83"
+                  "$ref": "#/rules@84"
                 },
                 "arguments": []
               },
@@ -7705,7 +7736,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
                 "terminal": {
                   "$type": "RuleCall",
                   "rule": {
-                    "$ref": "#/rules@86"
+                    "$ref": "#/rules@87"
                   },
                   "arguments": []
                 },
@@ -7724,7 +7755,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
                 "terminal": {
                   "$type": "RuleCall",
                   "rule": {
-                    "$ref": "#/rules@85"
+                    "$ref": "#/rules@86"
                   },
                   "arguments": []
                 }
@@ -7736,7 +7767,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
                 "terminal": {
                   "$type": "RuleCall",
                   "rule": {
-                    "$ref": "#/rules@86"
+                    "$ref": "#/rules@87"
                   },
                   "arguments": []
                 },
@@ -7765,7 +7796,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
               {
                 "$type": "RuleCall",
                 "rule": {
-                  "$ref": "#/rules@83"
+                  "$ref": "#/rules@84"
                 },
                 "arguments": []
               },
@@ -7776,7 +7807,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
                 "terminal": {
                   "$type": "RuleCall",
                   "rule": {
-                    "$ref": "#/rules@86"
+                    "$ref": "#/rules@87"
                   },
                   "arguments": []
                 },
@@ -7788,7 +7819,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
           {
             "$type": "RuleCall",
             "rule": {
-              "$ref": "#/rules@82"
+              "$ref": "#/rules@83"
             },
             "arguments": []
           }
@@ -7815,7 +7846,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
                 "terminal": {
                   "$type": "RuleCall",
                   "rule": {
-                    "$ref": "#/rules@84"
+                    "$ref": "#/rules@85"
                   },
                   "arguments": []
                 }
@@ -7827,7 +7858,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
                 "terminal": {
                   "$type": "RuleCall",
                   "rule": {
-                    "$ref": "#/rules@86"
+                    "$ref": "#/rules@87"
                   },
                   "arguments": []
                 },
@@ -7871,7 +7902,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
                 "terminal": {
                   "$type": "RuleCall",
                   "rule": {
-                    "$ref": "#/rules@100"
+                    "$ref": "#/rules@101"
                   },
                   "arguments": []
                 }
@@ -7883,7 +7914,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
                 "terminal": {
                   "$type": "RuleCall",
                   "rule": {
-                    "$ref": "#/rules@91"
+                    "$ref": "#/rules@92"
                   },
                   "arguments": []
                 }
@@ -7897,7 +7928,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
             "terminal": {
               "$type": "RuleCall",
               "rule": {
-                "$ref": "#/rules@93"
+                "$ref": "#/rules@94"
               },
               "arguments": []
             }
@@ -7919,14 +7950,14 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
           {
             "$type": "RuleCall",
             "rule": {
-              "$ref": "#/rules@85"
+              "$ref": "#/rules@86"
             },
             "arguments": []
           },
           {
             "$type": "RuleCall",
             "rule": {
-              "$ref": "#/rules@46"
+              "$ref": "#/rules@47"
             },
             "arguments": []
           }
@@ -7948,13 +7979,6 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
           {
             "$type": "RuleCall",
             "rule": {
-              "$ref": "#/rules@42"
-            },
-            "arguments": []
-          },
-          {
-            "$type": "RuleCall",
-            "rule": {
               "$ref": "#/rules@43"
             },
             "arguments": []
@@ -7970,6 +7994,13 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
             "$type": "RuleCall",
             "rule": {
               "$ref": "#/rules@45"
+            },
+            "arguments": []
+          },
+          {
+            "$type": "RuleCall",
+            "rule": {
+              "$ref": "#/rules@46"
             },
             "arguments": []
           }
@@ -7995,7 +8026,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
             "terminal": {
               "$type": "RuleCall",
               "rule": {
-                "$ref": "#/rules@158"
+                "$ref": "#/rules@159"
               },
               "arguments": []
             }
@@ -8007,7 +8038,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
             "terminal": {
               "$type": "RuleCall",
               "rule": {
-                "$ref": "#/rules@87"
+                "$ref": "#/rules@88"
               },
               "arguments": []
             }
@@ -8030,7 +8061,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
           {
             "$type": "RuleCall",
             "rule": {
-              "$ref": "#/rules@88"
+              "$ref": "#/rules@89"
             },
             "arguments": []
           },
@@ -8054,7 +8085,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
                 "terminal": {
                   "$type": "RuleCall",
                   "rule": {
-                    "$ref": "#/rules@120"
+                    "$ref": "#/rules@121"
                   },
                   "arguments": []
                 }
@@ -8066,7 +8097,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
                 "terminal": {
                   "$type": "RuleCall",
                   "rule": {
-                    "$ref": "#/rules@88"
+                    "$ref": "#/rules@89"
                   },
                   "arguments": []
                 }
@@ -8091,7 +8122,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
           {
             "$type": "RuleCall",
             "rule": {
-              "$ref": "#/rules@89"
+              "$ref": "#/rules@90"
             },
             "arguments": []
           },
@@ -8120,7 +8151,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
                     "terminal": {
                       "$type": "RuleCall",
                       "rule": {
-                        "$ref": "#/rules@89"
+                        "$ref": "#/rules@90"
                       },
                       "arguments": []
                     }
@@ -8152,7 +8183,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
               {
                 "$type": "RuleCall",
                 "rule": {
-                  "$ref": "#/rules@107"
+                  "$ref": "#/rules@108"
                 },
                 "arguments": []
               },
@@ -8184,7 +8215,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
                             "terminal": {
                               "$type": "RuleCall",
                               "rule": {
-                                "$ref": "#/rules@107"
+                                "$ref": "#/rules@108"
                               },
                               "arguments": []
                             }
@@ -8212,7 +8243,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
                         "terminal": {
                           "$type": "RuleCall",
                           "rule": {
-                            "$ref": "#/rules@127"
+                            "$ref": "#/rules@128"
                           },
                           "arguments": []
                         }
@@ -8224,7 +8255,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
                         "terminal": {
                           "$type": "RuleCall",
                           "rule": {
-                            "$ref": "#/rules@90"
+                            "$ref": "#/rules@91"
                           },
                           "arguments": []
                         },
@@ -8254,7 +8285,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
                         "terminal": {
                           "$type": "RuleCall",
                           "rule": {
-                            "$ref": "#/rules@107"
+                            "$ref": "#/rules@108"
                           },
                           "arguments": []
                         }
@@ -8266,7 +8297,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
                         "terminal": {
                           "$type": "RuleCall",
                           "rule": {
-                            "$ref": "#/rules@127"
+                            "$ref": "#/rules@128"
                           },
                           "arguments": []
                         },
@@ -8286,7 +8317,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
                             "terminal": {
                               "$type": "RuleCall",
                               "rule": {
-                                "$ref": "#/rules@107"
+                                "$ref": "#/rules@108"
                               },
                               "arguments": []
                             }
@@ -8321,7 +8352,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
                 "terminal": {
                   "$type": "RuleCall",
                   "rule": {
-                    "$ref": "#/rules@107"
+                    "$ref": "#/rules@108"
                   },
                   "arguments": []
                 }
@@ -8331,14 +8362,14 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
           {
             "$type": "RuleCall",
             "rule": {
-              "$ref": "#/rules@49"
+              "$ref": "#/rules@50"
             },
             "arguments": []
           },
           {
             "$type": "RuleCall",
             "rule": {
-              "$ref": "#/rules@102"
+              "$ref": "#/rules@103"
             },
             "arguments": []
           }
@@ -8364,7 +8395,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
             "terminal": {
               "$type": "RuleCall",
               "rule": {
-                "$ref": "#/rules@92"
+                "$ref": "#/rules@93"
               },
               "arguments": []
             }
@@ -8376,7 +8407,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
             "terminal": {
               "$type": "RuleCall",
               "rule": {
-                "$ref": "#/rules@127"
+                "$ref": "#/rules@128"
               },
               "arguments": []
             }
@@ -8399,7 +8430,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
           {
             "$type": "RuleCall",
             "rule": {
-              "$ref": "#/rules@92"
+              "$ref": "#/rules@93"
             },
             "arguments": []
           },
@@ -8431,7 +8462,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
                         "terminal": {
                           "$type": "RuleCall",
                           "rule": {
-                            "$ref": "#/rules@107"
+                            "$ref": "#/rules@108"
                           },
                           "arguments": []
                         }
@@ -8459,7 +8490,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
                     "terminal": {
                       "$type": "RuleCall",
                       "rule": {
-                        "$ref": "#/rules@127"
+                        "$ref": "#/rules@128"
                       },
                       "arguments": []
                     }
@@ -8471,7 +8502,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
                     "terminal": {
                       "$type": "RuleCall",
                       "rule": {
-                        "$ref": "#/rules@90"
+                        "$ref": "#/rules@91"
                       },
                       "arguments": []
                     },
@@ -8501,7 +8532,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
           {
             "$type": "RuleCall",
             "rule": {
-              "$ref": "#/rules@116"
+              "$ref": "#/rules@117"
             },
             "arguments": []
           },
@@ -8549,7 +8580,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
                 "terminal": {
                   "$type": "RuleCall",
                   "rule": {
-                    "$ref": "#/rules@108"
+                    "$ref": "#/rules@109"
                   },
                   "arguments": []
                 }
@@ -8575,7 +8606,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
           {
             "$type": "RuleCall",
             "rule": {
-              "$ref": "#/rules@94"
+              "$ref": "#/rules@95"
             },
             "arguments": []
           },
@@ -8604,7 +8635,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
                     "terminal": {
                       "$type": "RuleCall",
                       "rule": {
-                        "$ref": "#/rules@89"
+                        "$ref": "#/rules@90"
                       },
                       "arguments": []
                     }
@@ -8634,7 +8665,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
           {
             "$type": "RuleCall",
             "rule": {
-              "$ref": "#/rules@95"
+              "$ref": "#/rules@96"
             },
             "arguments": []
           },
@@ -8666,7 +8697,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
                         "terminal": {
                           "$type": "RuleCall",
                           "rule": {
-                            "$ref": "#/rules@107"
+                            "$ref": "#/rules@108"
                           },
                           "arguments": []
                         }
@@ -8694,7 +8725,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
                     "terminal": {
                       "$type": "RuleCall",
                       "rule": {
-                        "$ref": "#/rules@127"
+                        "$ref": "#/rules@128"
                       },
                       "arguments": []
                     }
@@ -8706,7 +8737,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
                     "terminal": {
                       "$type": "RuleCall",
                       "rule": {
-                        "$ref": "#/rules@90"
+                        "$ref": "#/rules@91"
                       },
                       "arguments": []
                     },
@@ -8736,7 +8767,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
                     "terminal": {
                       "$type": "RuleCall",
                       "rule": {
-                        "$ref": "#/rules@107"
+                        "$ref": "#/rules@108"
                       },
                       "arguments": []
                     }
@@ -8748,7 +8779,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
                     "terminal": {
                       "$type": "RuleCall",
                       "rule": {
-                        "$ref": "#/rules@127"
+                        "$ref": "#/rules@128"
                       },
                       "arguments": []
                     },
@@ -8768,7 +8799,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
                         "terminal": {
                           "$type": "RuleCall",
                           "rule": {
-                            "$ref": "#/rules@107"
+                            "$ref": "#/rules@108"
                           },
                           "arguments": []
                         }
@@ -8799,7 +8830,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
           {
             "$type": "RuleCall",
             "rule": {
-              "$ref": "#/rules@96"
+              "$ref": "#/rules@97"
             },
             "arguments": []
           },
@@ -8847,7 +8878,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
                 "terminal": {
                   "$type": "RuleCall",
                   "rule": {
-                    "$ref": "#/rules@108"
+                    "$ref": "#/rules@109"
                   },
                   "arguments": []
                 }
@@ -8873,7 +8904,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
           {
             "$type": "RuleCall",
             "rule": {
-              "$ref": "#/rules@97"
+              "$ref": "#/rules@98"
             },
             "arguments": []
           },
@@ -8913,7 +8944,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
                 "terminal": {
                   "$type": "RuleCall",
                   "rule": {
-                    "$ref": "#/rules@109"
+                    "$ref": "#/rules@110"
                   },
                   "arguments": []
                 }
@@ -8961,7 +8992,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
                 "terminal": {
                   "$type": "RuleCall",
                   "rule": {
-                    "$ref": "#/rules@109"
+                    "$ref": "#/rules@110"
                   },
                   "arguments": []
                 }
@@ -8971,7 +9002,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
           {
             "$type": "RuleCall",
             "rule": {
-              "$ref": "#/rules@98"
+              "$ref": "#/rules@99"
             },
             "arguments": []
           }
@@ -8993,7 +9024,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
           {
             "$type": "RuleCall",
             "rule": {
-              "$ref": "#/rules@99"
+              "$ref": "#/rules@100"
             },
             "arguments": []
           },
@@ -9027,7 +9058,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
                       "terminal": {
                         "$type": "RuleCall",
                         "rule": {
-                          "$ref": "#/rules@132"
+                          "$ref": "#/rules@133"
                         },
                         "arguments": []
                       },
@@ -9059,7 +9090,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
                     "terminal": {
                       "$type": "RuleCall",
                       "rule": {
-                        "$ref": "#/rules@101"
+                        "$ref": "#/rules@102"
                       },
                       "arguments": []
                     }
@@ -9095,7 +9126,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
                         "terminal": {
                           "$type": "RuleCall",
                           "rule": {
-                            "$ref": "#/rules@113"
+                            "$ref": "#/rules@114"
                           },
                           "arguments": []
                         }
@@ -9114,7 +9145,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
                             "terminal": {
                               "$type": "RuleCall",
                               "rule": {
-                                "$ref": "#/rules@113"
+                                "$ref": "#/rules@114"
                               },
                               "arguments": []
                             }
@@ -9152,13 +9183,6 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
           {
             "$type": "RuleCall",
             "rule": {
-              "$ref": "#/rules@115"
-            },
-            "arguments": []
-          },
-          {
-            "$type": "RuleCall",
-            "rule": {
               "$ref": "#/rules@116"
             },
             "arguments": []
@@ -9187,7 +9211,14 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
           {
             "$type": "RuleCall",
             "rule": {
-              "$ref": "#/rules@100"
+              "$ref": "#/rules@120"
+            },
+            "arguments": []
+          },
+          {
+            "$type": "RuleCall",
+            "rule": {
+              "$ref": "#/rules@101"
             },
             "arguments": []
           }
@@ -9215,7 +9246,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
           "terminal": {
             "$type": "RuleCall",
             "rule": {
-              "$ref": "#/rules@131"
+              "$ref": "#/rules@132"
             },
             "arguments": []
           },
@@ -9239,14 +9270,14 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
           {
             "$type": "RuleCall",
             "rule": {
-              "$ref": "#/rules@103"
+              "$ref": "#/rules@104"
             },
             "arguments": []
           },
           {
             "$type": "RuleCall",
             "rule": {
-              "$ref": "#/rules@102"
+              "$ref": "#/rules@103"
             },
             "arguments": []
           }
@@ -9276,7 +9307,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
             "terminal": {
               "$type": "RuleCall",
               "rule": {
-                "$ref": "#/rules@103"
+                "$ref": "#/rules@104"
               },
               "arguments": []
             }
@@ -9292,7 +9323,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
             "terminal": {
               "$type": "RuleCall",
               "rule": {
-                "$ref": "#/rules@107"
+                "$ref": "#/rules@108"
               },
               "arguments": []
             }
@@ -9311,14 +9342,14 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
                 {
                   "$type": "RuleCall",
                   "rule": {
-                    "$ref": "#/rules@107"
+                    "$ref": "#/rules@108"
                   },
                   "arguments": []
                 },
                 {
                   "$type": "RuleCall",
                   "rule": {
-                    "$ref": "#/rules@102"
+                    "$ref": "#/rules@103"
                   },
                   "arguments": []
                 }
@@ -9334,63 +9365,6 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
     {
       "$type": "ParserRule",
       "name": "Or",
-      "returnType": {
-        "$ref": "#/types@5"
-      },
-      "definition": {
-        "$type": "Group",
-        "elements": [
-          {
-            "$type": "RuleCall",
-            "rule": {
-              "$ref": "#/rules@104"
-            },
-            "arguments": []
-          },
-          {
-            "$type": "Group",
-            "elements": [
-              {
-                "$type": "Action",
-                "type": {
-                  "$ref": "#/interfaces@54"
-                },
-                "feature": "left",
-                "operator": "="
-              },
-              {
-                "$type": "Assignment",
-                "feature": "operator",
-                "operator": "=",
-                "terminal": {
-                  "$type": "Keyword",
-                  "value": "or"
-                }
-              },
-              {
-                "$type": "Assignment",
-                "feature": "right",
-                "operator": "=",
-                "terminal": {
-                  "$type": "RuleCall",
-                  "rule": {
-                    "$ref": "#/rules@104"
-                  },
-                  "arguments": []
-                }
-              }
-            ],
-            "cardinality": "*"
-          }
-        ]
-      },
-      "entry": false,
-      "fragment": false,
-      "parameters": []
-    },
-    {
-      "$type": "ParserRule",
-      "name": "And",
       "returnType": {
         "$ref": "#/types@5"
       },
@@ -9421,7 +9395,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
                 "operator": "=",
                 "terminal": {
                   "$type": "Keyword",
-                  "value": "and"
+                  "value": "or"
                 }
               },
               {
@@ -9447,7 +9421,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
     },
     {
       "$type": "ParserRule",
-      "name": "Comparison",
+      "name": "And",
       "returnType": {
         "$ref": "#/types@5"
       },
@@ -9458,6 +9432,63 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
             "$type": "RuleCall",
             "rule": {
               "$ref": "#/rules@106"
+            },
+            "arguments": []
+          },
+          {
+            "$type": "Group",
+            "elements": [
+              {
+                "$type": "Action",
+                "type": {
+                  "$ref": "#/interfaces@54"
+                },
+                "feature": "left",
+                "operator": "="
+              },
+              {
+                "$type": "Assignment",
+                "feature": "operator",
+                "operator": "=",
+                "terminal": {
+                  "$type": "Keyword",
+                  "value": "and"
+                }
+              },
+              {
+                "$type": "Assignment",
+                "feature": "right",
+                "operator": "=",
+                "terminal": {
+                  "$type": "RuleCall",
+                  "rule": {
+                    "$ref": "#/rules@106"
+                  },
+                  "arguments": []
+                }
+              }
+            ],
+            "cardinality": "*"
+          }
+        ]
+      },
+      "entry": false,
+      "fragment": false,
+      "parameters": []
+    },
+    {
+      "$type": "ParserRule",
+      "name": "Comparison",
+      "returnType": {
+        "$ref": "#/types@5"
+      },
+      "definition": {
+        "$type": "Group",
+        "elements": [
+          {
+            "$type": "RuleCall",
+            "rule": {
+              "$ref": "#/rules@107"
             },
             "arguments": []
           },
@@ -9513,7 +9544,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
                 "terminal": {
                   "$type": "RuleCall",
                   "rule": {
-                    "$ref": "#/rules@106"
+                    "$ref": "#/rules@107"
                   },
                   "arguments": []
                 }
@@ -9539,7 +9570,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
           {
             "$type": "RuleCall",
             "rule": {
-              "$ref": "#/rules@107"
+              "$ref": "#/rules@108"
             },
             "arguments": []
           },
@@ -9565,7 +9596,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
                 "terminal": {
                   "$type": "RuleCall",
                   "rule": {
-                    "$ref": "#/rules@107"
+                    "$ref": "#/rules@108"
                   },
                   "arguments": []
                 }
@@ -9591,7 +9622,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
           {
             "$type": "RuleCall",
             "rule": {
-              "$ref": "#/rules@108"
+              "$ref": "#/rules@109"
             },
             "arguments": []
           },
@@ -9639,7 +9670,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
                 "terminal": {
                   "$type": "RuleCall",
                   "rule": {
-                    "$ref": "#/rules@108"
+                    "$ref": "#/rules@109"
                   },
                   "arguments": []
                 }
@@ -9665,7 +9696,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
           {
             "$type": "RuleCall",
             "rule": {
-              "$ref": "#/rules@109"
+              "$ref": "#/rules@110"
             },
             "arguments": []
           },
@@ -9705,7 +9736,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
                 "terminal": {
                   "$type": "RuleCall",
                   "rule": {
-                    "$ref": "#/rules@109"
+                    "$ref": "#/rules@110"
                   },
                   "arguments": []
                 }
@@ -9762,7 +9793,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
                 "terminal": {
                   "$type": "RuleCall",
                   "rule": {
-                    "$ref": "#/rules@109"
+                    "$ref": "#/rules@110"
                   },
                   "arguments": []
                 }
@@ -9772,7 +9803,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
           {
             "$type": "RuleCall",
             "rule": {
-              "$ref": "#/rules@110"
+              "$ref": "#/rules@111"
             },
             "arguments": []
           }
@@ -9794,7 +9825,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
           {
             "$type": "RuleCall",
             "rule": {
-              "$ref": "#/rules@112"
+              "$ref": "#/rules@113"
             },
             "arguments": []
           },
@@ -9823,7 +9854,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
                     "terminal": {
                       "$type": "RuleCall",
                       "rule": {
-                        "$ref": "#/rules@155"
+                        "$ref": "#/rules@156"
                       },
                       "arguments": []
                     }
@@ -9835,7 +9866,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
                     "terminal": {
                       "$type": "RuleCall",
                       "rule": {
-                        "$ref": "#/rules@111"
+                        "$ref": "#/rules@112"
                       },
                       "arguments": []
                     }
@@ -9861,7 +9892,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
           {
             "$type": "RuleCall",
             "rule": {
-              "$ref": "#/rules@128"
+              "$ref": "#/rules@129"
             },
             "arguments": []
           },
@@ -9896,7 +9927,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
           {
             "$type": "RuleCall",
             "rule": {
-              "$ref": "#/rules@114"
+              "$ref": "#/rules@115"
             },
             "arguments": []
           },
@@ -9930,7 +9961,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
                       "terminal": {
                         "$type": "RuleCall",
                         "rule": {
-                          "$ref": "#/rules@132"
+                          "$ref": "#/rules@133"
                         },
                         "arguments": []
                       },
@@ -9962,7 +9993,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
                     "terminal": {
                       "$type": "RuleCall",
                       "rule": {
-                        "$ref": "#/rules@101"
+                        "$ref": "#/rules@102"
                       },
                       "arguments": []
                     }
@@ -9998,7 +10029,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
                         "terminal": {
                           "$type": "RuleCall",
                           "rule": {
-                            "$ref": "#/rules@113"
+                            "$ref": "#/rules@114"
                           },
                           "arguments": []
                         }
@@ -10017,7 +10048,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
                             "terminal": {
                               "$type": "RuleCall",
                               "rule": {
-                                "$ref": "#/rules@113"
+                                "$ref": "#/rules@114"
                               },
                               "arguments": []
                             }
@@ -10062,7 +10093,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
                 "terminal": {
                   "$type": "RuleCall",
                   "rule": {
-                    "$ref": "#/rules@128"
+                    "$ref": "#/rules@129"
                   },
                   "arguments": []
                 }
@@ -10078,7 +10109,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
                 "terminal": {
                   "$type": "RuleCall",
                   "rule": {
-                    "$ref": "#/rules@101"
+                    "$ref": "#/rules@102"
                   },
                   "arguments": []
                 }
@@ -10092,7 +10123,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
             "terminal": {
               "$type": "RuleCall",
               "rule": {
-                "$ref": "#/rules@107"
+                "$ref": "#/rules@108"
               },
               "arguments": []
             }
@@ -10112,13 +10143,6 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
       "definition": {
         "$type": "Alternatives",
         "elements": [
-          {
-            "$type": "RuleCall",
-            "rule": {
-              "$ref": "#/rules@115"
-            },
-            "arguments": []
-          },
           {
             "$type": "RuleCall",
             "rule": {
@@ -10153,6 +10177,13 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
               "$ref": "#/rules@120"
             },
             "arguments": []
+          },
+          {
+            "$type": "RuleCall",
+            "rule": {
+              "$ref": "#/rules@121"
+            },
+            "arguments": []
           }
         ]
       },
@@ -10180,7 +10211,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
             "terminal": {
               "$type": "RuleCall",
               "rule": {
-                "$ref": "#/rules@101"
+                "$ref": "#/rules@102"
               },
               "arguments": []
             }
@@ -10208,7 +10239,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
         "terminal": {
           "$type": "RuleCall",
           "rule": {
-            "$ref": "#/rules@155"
+            "$ref": "#/rules@156"
           },
           "arguments": []
         }
@@ -10230,7 +10261,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
         "terminal": {
           "$type": "RuleCall",
           "rule": {
-            "$ref": "#/rules@145"
+            "$ref": "#/rules@146"
           },
           "arguments": []
         }
@@ -10255,7 +10286,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
             "terminal": {
               "$type": "RuleCall",
               "rule": {
-                "$ref": "#/rules@156"
+                "$ref": "#/rules@157"
               },
               "arguments": []
             }
@@ -10267,7 +10298,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
             "terminal": {
               "$type": "RuleCall",
               "rule": {
-                "$ref": "#/rules@157"
+                "$ref": "#/rules@158"
               },
               "arguments": []
             }
@@ -10332,7 +10363,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
           "terminal": {
             "$type": "RuleCall",
             "rule": {
-              "$ref": "#/rules@128"
+              "$ref": "#/rules@129"
             },
             "arguments": []
           },
@@ -10514,14 +10545,14 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
           {
             "$type": "RuleCall",
             "rule": {
-              "$ref": "#/rules@124"
+              "$ref": "#/rules@125"
             },
             "arguments": []
           },
           {
             "$type": "RuleCall",
             "rule": {
-              "$ref": "#/rules@123"
+              "$ref": "#/rules@124"
             },
             "arguments": []
           }
@@ -10693,7 +10724,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
               {
                 "$type": "RuleCall",
                 "rule": {
-                  "$ref": "#/rules@128"
+                  "$ref": "#/rules@129"
                 },
                 "arguments": []
               }
@@ -10715,14 +10746,14 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
           {
             "$type": "RuleCall",
             "rule": {
-              "$ref": "#/rules@131"
+              "$ref": "#/rules@132"
             },
             "arguments": []
           },
           {
             "$type": "RuleCall",
             "rule": {
-              "$ref": "#/rules@136"
+              "$ref": "#/rules@137"
             },
             "arguments": []
           }
@@ -10743,7 +10774,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
           {
             "$type": "RuleCall",
             "rule": {
-              "$ref": "#/rules@128"
+              "$ref": "#/rules@129"
             },
             "arguments": []
           },
@@ -10757,7 +10788,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
               {
                 "$type": "RuleCall",
                 "rule": {
-                  "$ref": "#/rules@128"
+                  "$ref": "#/rules@129"
                 },
                 "arguments": []
               }
@@ -10781,7 +10812,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
           {
             "$type": "RuleCall",
             "rule": {
-              "$ref": "#/rules@131"
+              "$ref": "#/rules@132"
             },
             "arguments": []
           },
@@ -10795,7 +10826,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
               {
                 "$type": "RuleCall",
                 "rule": {
-                  "$ref": "#/rules@128"
+                  "$ref": "#/rules@129"
                 },
                 "arguments": []
               }
@@ -10818,21 +10849,14 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
           {
             "$type": "RuleCall",
             "rule": {
-              "$ref": "#/rules@158"
+              "$ref": "#/rules@159"
             },
             "arguments": []
           },
           {
             "$type": "RuleCall",
             "rule": {
-              "$ref": "#/rules@135"
-            },
-            "arguments": []
-          },
-          {
-            "$type": "RuleCall",
-            "rule": {
-              "$ref": "#/rules@137"
+              "$ref": "#/rules@136"
             },
             "arguments": []
           },
@@ -10847,6 +10871,13 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
             "$type": "RuleCall",
             "rule": {
               "$ref": "#/rules@139"
+            },
+            "arguments": []
+          },
+          {
+            "$type": "RuleCall",
+            "rule": {
+              "$ref": "#/rules@140"
             },
             "arguments": []
           },
@@ -10883,7 +10914,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
           {
             "$type": "RuleCall",
             "rule": {
-              "$ref": "#/rules@128"
+              "$ref": "#/rules@129"
             },
             "arguments": []
           },
@@ -10915,14 +10946,14 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
           {
             "$type": "RuleCall",
             "rule": {
-              "$ref": "#/rules@158"
+              "$ref": "#/rules@159"
             },
             "arguments": []
           },
           {
             "$type": "RuleCall",
             "rule": {
-              "$ref": "#/rules@136"
+              "$ref": "#/rules@137"
             },
             "arguments": []
           },
@@ -10955,14 +10986,14 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
           {
             "$type": "RuleCall",
             "rule": {
-              "$ref": "#/rules@133"
+              "$ref": "#/rules@134"
             },
             "arguments": []
           },
           {
             "$type": "RuleCall",
             "rule": {
-              "$ref": "#/rules@138"
+              "$ref": "#/rules@139"
             },
             "arguments": []
           },
@@ -11356,7 +11387,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
           {
             "$type": "RuleCall",
             "rule": {
-              "$ref": "#/rules@146"
+              "$ref": "#/rules@147"
             },
             "arguments": []
           },
@@ -11366,7 +11397,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
               {
                 "$type": "RuleCall",
                 "rule": {
-                  "$ref": "#/rules@128"
+                  "$ref": "#/rules@129"
                 },
                 "arguments": []
               },
@@ -11380,7 +11411,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
                   {
                     "$type": "RuleCall",
                     "rule": {
-                      "$ref": "#/rules@141"
+                      "$ref": "#/rules@142"
                     },
                     "arguments": []
                   }
@@ -11405,7 +11436,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
           {
             "$type": "RuleCall",
             "rule": {
-              "$ref": "#/rules@128"
+              "$ref": "#/rules@129"
             },
             "arguments": []
           },
@@ -11599,14 +11630,14 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
                   {
                     "$type": "TerminalRuleCall",
                     "rule": {
-                      "$ref": "#/rules@147"
+                      "$ref": "#/rules@148"
                     },
                     "parenthesized": false
                   },
                   {
                     "$type": "TerminalRuleCall",
                     "rule": {
-                      "$ref": "#/rules@148"
+                      "$ref": "#/rules@149"
                     },
                     "parenthesized": false
                   }
@@ -11616,7 +11647,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
               {
                 "$type": "TerminalRuleCall",
                 "rule": {
-                  "$ref": "#/rules@149"
+                  "$ref": "#/rules@150"
                 },
                 "parenthesized": false
               }
@@ -11626,7 +11657,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
           {
             "$type": "TerminalRuleCall",
             "rule": {
-              "$ref": "#/rules@150"
+              "$ref": "#/rules@151"
             },
             "parenthesized": false
           }
@@ -11661,7 +11692,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
           {
             "$type": "TerminalRuleCall",
             "rule": {
-              "$ref": "#/rules@152"
+              "$ref": "#/rules@153"
             },
             "parenthesized": false
           },
@@ -11679,7 +11710,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
               {
                 "$type": "TerminalRuleCall",
                 "rule": {
-                  "$ref": "#/rules@152"
+                  "$ref": "#/rules@153"
                 },
                 "parenthesized": false
               }
@@ -11710,7 +11741,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
               {
                 "$type": "TerminalRuleCall",
                 "rule": {
-                  "$ref": "#/rules@153"
+                  "$ref": "#/rules@154"
                 },
                 "parenthesized": false
               }
@@ -11764,7 +11795,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
                                   {
                                     "$type": "TerminalRuleCall",
                                     "rule": {
-                                      "$ref": "#/rules@151"
+                                      "$ref": "#/rules@152"
                                     },
                                     "parenthesized": false
                                   },
@@ -11791,7 +11822,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
                               {
                                 "$type": "TerminalRuleCall",
                                 "rule": {
-                                  "$ref": "#/rules@151"
+                                  "$ref": "#/rules@152"
                                 },
                                 "parenthesized": false
                               },
@@ -11812,14 +11843,14 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
                           {
                             "$type": "TerminalRuleCall",
                             "rule": {
-                              "$ref": "#/rules@147"
+                              "$ref": "#/rules@148"
                             },
                             "parenthesized": false
                           },
                           {
                             "$type": "TerminalRuleCall",
                             "rule": {
-                              "$ref": "#/rules@154"
+                              "$ref": "#/rules@155"
                             },
                             "parenthesized": false,
                             "cardinality": "?"
@@ -11836,14 +11867,14 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
                       {
                         "$type": "TerminalRuleCall",
                         "rule": {
-                          "$ref": "#/rules@148"
+                          "$ref": "#/rules@149"
                         },
                         "parenthesized": false
                       },
                       {
                         "$type": "TerminalRuleCall",
                         "rule": {
-                          "$ref": "#/rules@154"
+                          "$ref": "#/rules@155"
                         },
                         "parenthesized": false,
                         "cardinality": "?"
@@ -11860,14 +11891,14 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
                   {
                     "$type": "TerminalRuleCall",
                     "rule": {
-                      "$ref": "#/rules@149"
+                      "$ref": "#/rules@150"
                     },
                     "parenthesized": false
                   },
                   {
                     "$type": "TerminalRuleCall",
                     "rule": {
-                      "$ref": "#/rules@154"
+                      "$ref": "#/rules@155"
                     },
                     "parenthesized": false
                   }
@@ -11883,14 +11914,14 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
               {
                 "$type": "TerminalRuleCall",
                 "rule": {
-                  "$ref": "#/rules@150"
+                  "$ref": "#/rules@151"
                 },
                 "parenthesized": false
               },
               {
                 "$type": "TerminalRuleCall",
                 "rule": {
-                  "$ref": "#/rules@154"
+                  "$ref": "#/rules@155"
                 },
                 "parenthesized": false,
                 "cardinality": "?"

@@ -75,7 +75,7 @@ const EXPLANATIONS: readonly Explain[] = [
     },
     function unitThatIsAConnective({ token, before: [word, measure] }) {
         const number = measure && /^[0-9./ -]+[ \t](in|m|g)$/.exec(measure.image);
-        return number && isWord(word) && !isTyped(token)
+        return number && isWord(word) && !stands(token)
             ? { message: `\`${measure.image}\` is read as a measure; put \`${number[1]} ${word.image}\` before the number`, at: measure }
             : undefined;
     },
@@ -145,7 +145,7 @@ const EXPLANATIONS: readonly Explain[] = [
             : undefined;
     },
     function reasonWithoutQuotes({ token, needed, before: [previous] }) {
-        return previous?.image === 'because' && needed !== NOTHING_MORE && isTyped(token)
+        return previous?.image === 'because' && needed !== NOTHING_MORE && stands(token)
             ? 'the reason after `because` stands in quotes: `because "..."`'
             : undefined;
     },
@@ -155,7 +155,7 @@ const EXPLANATIONS: readonly Explain[] = [
             : undefined;
     },
     function noStatement({ token, needed }) {
-        return needed === A_STATEMENT && isTyped(token) ? `no statement begins with ${quoted(token)}` : undefined;
+        return needed === A_STATEMENT && stands(token) ? `no statement begins with ${quoted(token)}` : undefined;
     },
 ];
 
@@ -168,7 +168,7 @@ function partAndNumber({ token, before, isPartKind }: SyntaxErrorPlace): { kind:
 /** What stands there and what is needed. */
 function plainSentence({ token, needed, before: [previous] }: SyntaxErrorPlace): string {
     const after = previous ? ` after ${quoted(previous)}` : '';
-    if (!isTyped(token)) {
+    if (!stands(token)) {
         return `${needed} is missing${after}`;
     }
     return needed === NOTHING_MORE
@@ -180,9 +180,14 @@ function quoted(token: IToken): string {
     return isText(token) ? 'a text' : `\`${token.image}\``;
 }
 
+/** What is missing at the end of a statement is missing after its last word, also if a `;` stands there. */
+function stands(token: IToken): boolean {
+    return isTyped(token) && token.image !== ';';
+}
+
 /** A token that has a width: what is missing at the end of a line is shown at the last word of the line. */
 function visible({ token, before: [previous] }: SyntaxErrorPlace): IToken {
-    return isTyped(token) ? token : (previous ?? token);
+    return stands(token) ? token : (previous ?? token);
 }
 
 function capital(word: string): string {

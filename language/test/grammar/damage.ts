@@ -1,6 +1,6 @@
 // Breaks every line of a text in thirteen ways and counts what the rest of the file keeps.
 // Knows texts and trees in general: nothing of the grammar, and nothing of how the parser recovers.
-import { type AstNode, AstUtils, type ParseResult } from 'langium';
+import { type AstNode, isAstNode, isReference, type ParseResult } from 'langium';
 import { ownProperties } from './tree-text.js';
 
 /** Parses a text; the same function is asked for the whole text and for each damaged one. */
@@ -120,7 +120,7 @@ export function lostShare(count: DamageCount): number {
     return count.nodes === 0 ? 0 : count.lost / count.nodes;
 }
 
-/** What typing a text in from the top shows: errors on lines that are finished, and finished nodes that are lost. */
+/** What typing a text in from the top, word by word, shows on lines that are finished. */
 export function measureTyping(text: string, parse: Parse): { steps: number; errorsOnFinishedLines: string[] } {
     const errorsOnFinishedLines: string[] = [];
     const lines = text.split('\n');
@@ -132,7 +132,7 @@ export function measureTyping(text: string, parse: Parse): { steps: number; erro
             const current = words.slice(0, typed).join('');
             const result = parse([...lines.slice(0, index), current].join('\n'));
             for (const at of errorLines(result)) {
-                if (at < index && !isOpenBlock(lines, at)) {
+                if (at < index) {
                     errorsOnFinishedLines.push(`typing \`${current.trim()}\` in line ${index + 1}: error in line ${at + 1}`);
                 }
             }
@@ -141,46 +141,36 @@ export function measureTyping(text: string, parse: Parse): { steps: number; erro
     return { steps, errorsOnFinishedLines };
 }
 
-/** A block that is still being typed is not finished: its brace has no partner yet. */
-function isOpenBlock(lines: readonly string[], line: number): boolean {
-    return /\{\s*(\/\/.*)?$/.test(lines[line] ?? '');
-}
-
 /** Each node as its place, type, own words and parents, with the line it begins on. */
 function nodesByLine(root: AstNode): Map<string, number> {
     const nodes = new Map<string, number>();
-    for (const node of AstUtils.streamAst(root)) {
-        if (node.$cstNode && node.$container) {
-            const { line, character } = node.$cstNode.range.start;
-            nodes.set(`${line}:${character} ${signature(node)} < ${parents(node)}`, line);
+    const visit = (node: AstNode, parents: string): void => {
+        for (const [name, value] of ownProperties(node)) {
+            for (const child of Array.isArray(value) ? value : [value]) {
+                if (!isAstNode(child) || !child.$cstNode) {
+                    continue;
+                }
+                const { line, character } = child.$cstNode.range.start;
+                nodes.set(`${line}:${character} ${signature(child)} < ${parents}`, line);
+                // Where a block begins whose brace is missing says nothing: it is left out among the parents.
+                visit(child, BLOCKS.has(child.$type) ? parents : `${name}@${line}<${parents}`);
+            }
         }
-    }
+    };
+    visit(root, '');
     return nodes;
 }
+
+const BLOCKS = new Set(['Body', 'WorkBlock']);
 
 function signature(node: AstNode): string {
     const words = ownProperties(node).flatMap(([name, value]) => {
         if (typeof value === 'string') {
             return [`${name}=${value}`];
         }
-        const reference = (value as { $refText?: string } | undefined)?.$refText;
-        return reference === undefined ? [] : [`${name}=${reference}`];
+        return isReference(value) ? [`${name}=${value.$refText}`] : [];
     });
     return `${node.$type}(${words.join()})`;
-}
-
-/**
- * Statements and parts are told apart by the line they begin on, so that a move to another parent counts as a loss.
- * Blocks are left out: where one begins whose brace is missing says nothing.
- */
-function parents(node: AstNode): string {
-    const path: string[] = [];
-    for (let parent = node.$container; parent?.$container; parent = parent.$container) {
-        if (parent.$type !== 'Body' && parent.$type !== 'WorkBlock') {
-            path.push(`${parent.$containerProperty}@${parent.$cstNode?.range.start.line}`);
-        }
-    }
-    return path.join('<');
 }
 
 function errorLines(result: ParseResult): number[] {
