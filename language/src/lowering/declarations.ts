@@ -1,6 +1,5 @@
 // Declarations: facts, recipes, values, designs. Knows what each kind may say; how a value is read is told elsewhere.
 import {
-    type Argument,
     type BuildStatement,
     type DesignDeclaration,
     type FactDeclaration,
@@ -11,7 +10,7 @@ import {
     vocabulary,
 } from 'casewright-shared/casework';
 import type * as Ast from '../generated/ast.js';
-import type { DeclaredName } from '../scoping/declared-name.js';
+import { checkArguments } from './arguments.js';
 import { lowerArguments, lowerExpression } from './expressions.js';
 import type { FileLowering } from './file-lowering.js';
 import { isBuilt, isBuiltKind, reportNotBuilt } from './not-built.js';
@@ -136,7 +135,7 @@ export function lowerFact(file: FileLowering, node: Ast.Fact): FactDeclaration |
         reportNotBuilt(file, node, node.kind, head.kindSpan);
         return undefined;
     }
-    if (!node.name && !kind.single && !file.isBroken(head.kindSpan)) {
+    if (!node.name && !kind.single) {
         file.report('PRP-002', head.kindSpan, {
             message: `${kind.called} needs a name`,
             hint: `write it so: \`${kind.example}\``,
@@ -291,7 +290,7 @@ const kindWords = [
 ];
 
 function reportUnknownKind(file: FileLowering, node: Ast.Fact, span: Span): void {
-    if (!node.kind || file.isBroken(span)) {
+    if (!node.kind) {
         return;
     }
     const near = nearestWord(node.kind, kindWords);
@@ -353,40 +352,6 @@ function lowerBuild(file: FileLowering, node: Ast.Build): BuildStatement[] {
             span,
         },
     ];
-}
-
-/** Reports arguments that the design has no parameter for. */
-export function checkArguments(file: FileLowering, design: DeclaredName, given: readonly Argument[]): void {
-    const parameters = ((design.node as Ast.DesignDeclaration).parameters ?? []).map((parameter) => parameter.name);
-    const seen = new Map<string, Span>();
-    for (const { name, span } of given) {
-        if (name === undefined) {
-            continue;
-        }
-        const at = file.word(span.start, name);
-        const before = seen.get(name);
-        if (before) {
-            file.report('PRP-003', at, {
-                message: `\`${name}\` is given twice`,
-                hint: 'keep one of the two',
-                related: [{ span: before, message: `\`${name}\` is given here first` }],
-            });
-        }
-        seen.set(name, at);
-        if (parameters.includes(name)) {
-            continue;
-        }
-        const near = nearestWord(name, parameters);
-        file.report('NAM-009', at, {
-            message: `\`${design.name}\` has no parameter \`${name}\`${near ? `; did you mean \`${near}\`?` : ''}`,
-            found: `\`${name}\``,
-            needed: parameters.length > 0 ? listWords(parameters) : 'no arguments',
-            ...(near
-                ? { fix: { title: `write \`${near}\``, span: at, text: near, safe: false } }
-                : { hint: parameters.length > 0 ? `it has ${listWords(parameters, 'and')}` : 'it has none' }),
-            related: [{ span: declarationSpan(file, design), message: `\`${design.name}\` is declared here` }],
-        });
-    }
 }
 
 // ---------------------------------------------------------------- designs

@@ -22,8 +22,13 @@ export class FileLowering {
     readonly built = new Map<DeclaredName, boolean>();
     /** Declarations and parts of which it has been said that something in them is not built. */
     readonly notBuilt = new Set<AstNode>();
+    /** How many expressions are being lowered inside one another. */
+    depth = 0;
+    /** Whether it has been said that there are too many of them. */
+    hasTooDeep = false;
     /** Where a further `use` can be put. */
     readonly endOfUses: number;
+    private readonly brokenLines: readonly Line[];
     private readonly hasDocs: boolean;
     private lost: ReadonlySet<string> | undefined;
     private readonly byId = new Map<DeclarationId, DeclaredName>();
@@ -36,6 +41,7 @@ export class FileLowering {
     ) {
         this.label = labelOf(names.document.uri.toString());
         this.text = names.document.textDocument.getText();
+        this.brokenLines = linesWithErrors(names.document, this.text);
         this.hasDocs = this.text.includes('///');
         this.endOfUses = names.uses.at(-1)?.$cstNode?.end ?? 0;
     }
@@ -46,8 +52,17 @@ export class FileLowering {
 
     /** Whether a name stands in a line that is broken or misspelt, which may well declare it. */
     isLost(name: string): boolean {
-        this.lost ??= new Set([...this.names.lost, ...wordsOfBrokenLines(this.names.document, this.text)]);
+        this.lost ??= new Set([...this.names.lost, ...this.brokenTexts.flatMap(wordsIn)]);
         return this.lost.has(name);
+    }
+
+    /** Whether a file that is used cannot be read, or the line that uses one is broken: nobody knows then which names are unknown. */
+    get lacksFiles(): boolean {
+        return this.visible.lacksFiles(this.names) || this.names.lacksUse || this.brokenTexts.some((line) => line.includes('.case"'));
+    }
+
+    private get brokenTexts(): string[] {
+        return this.brokenLines.map(({ start, end }) => this.text.slice(start, end));
     }
 
     /** The stretch of a node; of a node that was not finished, where it would stand. */
@@ -96,18 +111,9 @@ export class FileLowering {
         return this.byId.get(id);
     }
 
-    /** Whether the parser found an error in the lines of a span: what follows from it is not reported again. */
+    /** Whether a syntax error was found in the lines of a span. */
     isBroken(span: Span): boolean {
-        return this.names.document.parseResult.parserErrors.some(({ token, ...more }) => {
-            const at =
-                token.startOffset >= 0
-                    ? token.startOffset
-                    : ((more as { previousToken?: { startOffset: number } }).previousToken?.startOffset ?? -1);
-            return (
-                at >= 0 &&
-                (at < span.start ? !this.text.slice(at, span.start).includes('\n') : !this.text.slice(span.end, at).includes('\n'))
-            );
-        });
+        return this.brokenLines.some(({ start, end }) => start <= span.end && span.start <= end);
     }
 
     endOfLine(offset: number): number {
@@ -120,18 +126,34 @@ export class FileLowering {
         return doc === undefined ? {} : { doc };
     }
 
+    /** Reports a problem, unless it stands in a line with a syntax error: it may well come of that, and there is one report a line. */
     report(code: string, span: Span, problem: Reported): void {
-        this.problems.push({ code, span, related: [], ...problem });
+        if (!this.isBroken(span)) {
+            this.problems.push({ code, span, related: [], ...problem });
+        }
     }
 }
 
-/** The words of the lines in which the parser found an error. */
-function* wordsOfBrokenLines({ parseResult }: LangiumDocument, text: string): Iterable<string> {
-    for (const { token } of parseResult.parserErrors) {
+interface Line {
+    readonly start: number;
+    readonly end: number;
+}
+
+/** The lines in which there is a syntax error. */
+function linesWithErrors({ parseResult }: LangiumDocument, text: string): Line[] {
+    const { lexerErrors, lexerReport, parserErrors } = parseResult;
+    const offsets = [...lexerErrors, ...(lexerReport?.diagnostics ?? [])].map(({ offset }) => offset ?? 0);
+    for (const { token } of parserErrors) {
         if (token.startOffset >= 0) {
-            const start = text.lastIndexOf('\n', token.startOffset - 1) + 1;
-            const end = text.indexOf('\n', token.startOffset);
-            yield* text.slice(start, end < 0 ? text.length : end).match(/[A-Za-z_À-ɏ][0-9A-Za-z_À-ɏ]*/g) ?? [];
+            offsets.push(token.startOffset);
         }
     }
+    return offsets.map((offset) => {
+        const end = text.indexOf('\n', offset);
+        return { start: text.lastIndexOf('\n', offset - 1) + 1, end: end < 0 ? text.length : end };
+    });
+}
+
+function wordsIn(line: string): string[] {
+    return line.match(/[A-Za-z_À-ɏ][0-9A-Za-z_À-ɏ]*/g) ?? [];
 }

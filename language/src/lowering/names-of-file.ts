@@ -103,7 +103,7 @@ export function targetSpan(file: FileLowering, use: Ast.Use): Span {
 export function checkUses(file: FileLowering): void {
     for (const use of file.names.uses) {
         const span = targetSpan(file, use);
-        if (file.visible.documentOf(use, file.names) || file.isBroken(span)) {
+        if (file.visible.documentOf(use, file.names)) {
             continue;
         }
         if (use.module !== undefined) {
@@ -117,9 +117,12 @@ export function checkUses(file: FileLowering): void {
                     : { hint: `there is ${listWords(libraryModules, 'and')}` }),
             });
         } else if (use.path !== undefined) {
-            const hint = use.path.endsWith('.case')
+            const files = file.visible.otherFiles(file.names).map((document) => file.labelFor(document));
+            const near = nearestWord(use.path, files);
+            const whatIsWrong = use.path.endsWith('.case')
                 ? 'a path counts from the folder of this file'
                 : 'the name of a file of designs ends in `.case`';
+            const hint = near ? `did you mean \`"${near}"\`?` : whatIsWrong;
             file.report('NAM-003', span, {
                 message: `there is no file \`${use.path}\` that can be read`,
                 hint,

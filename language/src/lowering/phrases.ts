@@ -10,6 +10,7 @@ import {
     vocabulary,
 } from 'casewright-shared/casework';
 import type * as Ast from '../generated/ast.js';
+import { checkArguments } from './arguments.js';
 import { lowerExpression, lowerPlace } from './expressions.js';
 import type { FileLowering } from './file-lowering.js';
 import { isBuilt } from './not-built.js';
@@ -220,6 +221,9 @@ function lowerExpressionOfThing(file: FileLowering, node: Ast.Expression, around
     const value = lowerExpression(file, node, around, { words: noWords, kinds });
     const named = value.is === 'call' ? value.receiver : value;
     const name = named.is === 'name' ? file.nameOf(named.id) : undefined;
+    if (value.is === 'call' && name?.sort === 'design') {
+        checkArguments(file, name, value.arguments);
+    }
     if (!name || name.sort === 'let' || name.sort === 'parameter' || kinds.includes(name.kind)) {
         if (name?.sort === 'part') {
             return reportNoMaterial(file, named, name, value.span);

@@ -5,7 +5,8 @@ import { lowerExpression, lowerPlace } from './expressions.js';
 import type { FileLowering } from './file-lowering.js';
 import { reportNotBuilt } from './not-built.js';
 import { nextWord } from './source-text.js';
-import { checked, describeShape, lowerValue } from './values.js';
+import { describeShape } from './value-messages.js';
+import { checked, lowerValue } from './values.js';
 import { listWords, nearestWord } from './words.js';
 
 /** Who says something: `a material`, and what it may say. */
@@ -24,7 +25,7 @@ export class PropertyCollector {
     /** Stated, or probably meant by a misspelt one. */
     private readonly stated = new Map<string, Span>();
 
-    /** Up to here a sentence goes on that this edition does not build. */
+    /** Up to here a sentence goes on that is unknown or not built. */
     private sentenceEnd = 0;
 
     constructor(
@@ -32,7 +33,7 @@ export class PropertyCollector {
         private readonly owner: Owner,
     ) {}
 
-    /** Whether an offset is in a sentence that is not built, so that its words say nothing else. */
+    /** Whether an offset is in a sentence that is unknown or not built, so that its words say nothing else. */
     isInSentence(offset: number): boolean {
         return offset < this.sentenceEnd;
     }
@@ -51,6 +52,7 @@ export class PropertyCollector {
         const row = Object.hasOwn(owner.table, name) ? owner.table[name]! : undefined;
         if (!row) {
             this.reportUnknown(node, name, nameSpan);
+            this.sentenceEnd = file.endOfLine(nameSpan.start); // nobody knows what the rest of the line belongs to
             return [];
         }
         if (row.built === false) {
@@ -141,14 +143,12 @@ export class PropertyCollector {
         if (needsNoValue(row.shape) || (node.body && row.shape.is === 'block')) {
             return undefined;
         }
-        if (!file.isBroken(nameSpan)) {
-            file.report('PRP-002', nameSpan, {
-                message: `\`${name}\` needs a value: ${describeShape(row.shape)}`,
-                hint: `write it so: \`${row.example}\``,
-                found: `\`${name}\` alone`,
-                needed: describeShape(row.shape),
-            });
-        }
+        file.report('PRP-002', nameSpan, {
+            message: `\`${name}\` needs a value: ${describeShape(row.shape)}`,
+            hint: `write it so: \`${row.example}\``,
+            found: `\`${name}\` alone`,
+            needed: describeShape(row.shape),
+        });
         return 'missing';
     }
 
@@ -173,9 +173,6 @@ export class PropertyCollector {
 
     private reportUnknown(node: Ast.Property, name: string, nameSpan: Span): void {
         const { file, owner } = this;
-        if (file.isBroken(nameSpan)) {
-            return;
-        }
         const own = Object.keys(owner.table);
         const near = nearestWord(name, own);
         const kind = nearestWord(name, owner.otherWords ?? []);
@@ -244,7 +241,7 @@ export function lowerProperties(file: FileLowering, owner: Owner, members: reado
 /** Reports what stands where only other things may stand. */
 export function reportStray(file: FileLowering, node: Ast.Clause | Ast.Member, around: string): void {
     const span = file.span(node);
-    if (node.$type === 'StrayBlock' || file.isBroken(span)) {
+    if (node.$type === 'StrayBlock') {
         return;
     }
     const word = /^[A-Za-z]+/.exec(file.text.slice(span.start, span.end))?.[0] ?? '';

@@ -281,7 +281,7 @@ function lowerJoin(file: FileLowering, node: Ast.Join): JoinStatement | undefine
     const left = lowerSelectors(file, node.left, span);
     const right = lowerSelectors(file, node.right, span);
     const joint = lowerTreatment(file, node.joint, 'joint');
-    if (node.site !== undefined && node.site !== 'site' && !file.isBroken(span)) {
+    if (node.site !== undefined && node.site !== 'site') {
         file.report('TXT-001', span, {
             message: `a joint is made \`on site\`, not \`on ${node.site}\``,
             hint: 'write `on site`',

@@ -77,7 +77,7 @@ function lowerStepValue(file: FileLowering, node: Ast.Step, kind: string, row: v
     const rest = { at: [], options: [], clauses: node.clauses ?? [] };
     const { value, extra } = node;
     if (!value) {
-        if (row.valueRequired && !file.isBroken(wordSpan)) {
+        if (row.valueRequired) {
             file.report('PRP-002', wordSpan, {
                 message: `\`${kind}\` needs a value`,
                 hint: `write it so: \`${row.example}\``,
@@ -204,7 +204,7 @@ function lowerOptions(file: FileLowering, node: Ast.Step, kind: string, row: voc
         } else if (vocabulary.stepKinds[name]?.built === false) {
             reportNotBuilt(file, node, name, nameSpan);
             break; // what follows belongs to it
-        } else if (!file.isBroken(nameSpan)) {
+        } else {
             reportUnknownOption(file, name, kind, row, nameSpan);
         }
     }
@@ -237,9 +237,6 @@ function reportUnknownOption(file: FileLowering, name: string, kind: string, row
 }
 
 function reportUnknownStep(file: FileLowering, kind: string, span: Span, recipe: RecipeName): void {
-    if (file.isBroken(span)) {
-        return;
-    }
     const known = stepsOf(recipe);
     const near = nearestWord(kind, known);
     file.report('PRP-006', span, {

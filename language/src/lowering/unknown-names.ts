@@ -39,7 +39,7 @@ export function reportUnknownName(
     kinds?: readonly string[],
     words: readonly string[] = [],
 ): void {
-    if (file.isLost(name)) {
+    if (file.isLost(name) || kinds?.some((kind) => file.names.nameless.has(kind))) {
         return;
     }
     const dot = name.indexOf('.');
@@ -55,6 +55,9 @@ export function reportUnknownName(
     const hidden = hiddenBehindUse(file, name);
     if (hidden) {
         reportHidden(file, hidden, span);
+        return;
+    }
+    if (file.lacksFiles) {
         return;
     }
     const visible = [...new Set(file.visible.allAt(at))];

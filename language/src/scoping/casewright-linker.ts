@@ -36,50 +36,28 @@ export class CasewrightLinker extends DefaultLinker {
         super(services);
     }
 
+    /**
+     * One walk over plain properties, without recursion: streams of nodes and references cost more than the linking itself. What is
+     * found last is linked first, so that `a.b` is known when `a.b.c` is asked for.
+     */
     override async link(document: LangiumDocument): Promise<void> {
-        this.linkInside(document.parseResult.value, document);
+        const found = referencesIn(document.parseResult.value);
+        for (let index = found.length - 1; index >= 0; index--) {
+            const { reference, container, property } = found[index]!;
+            if (reference._ref === undefined) {
+                const name = this.find(reference.$refText, container, property);
+                reference._ref = name?.node ?? noDeclaration;
+                if (name) {
+                    reference._nodeDescription = name;
+                }
+            }
+        }
+        document.references = found.map(({ reference }) => reference as unknown as ReferenceInfo['reference']);
     }
 
     override unlink(document: LangiumDocument): void {
         super.unlink(document);
         this.names.forget(document);
-    }
-
-    /** One walk over plain properties: streams of nodes and references cost more than the linking itself. */
-    private linkInside(node: AstNode, document: LangiumDocument): void {
-        const properties = node as unknown as Record<string, unknown>;
-        for (const property in properties) {
-            if (property.charCodeAt(0) === 36 /* $ */) {
-                continue;
-            }
-            const value = properties[property];
-            if (typeof value !== 'object' || value === null) {
-                continue;
-            }
-            if (Array.isArray(value)) {
-                for (const item of value) {
-                    if (typeof item === 'object' && item !== null) {
-                        this.linkInside(item as AstNode, document);
-                    }
-                }
-            } else if ('$refText' in value) {
-                this.linkOne(value as Resolvable, node, property, document);
-            } else {
-                this.linkInside(value as AstNode, document);
-            }
-        }
-    }
-
-    private linkOne(reference: Resolvable, container: AstNode, property: string, document: LangiumDocument): void {
-        if (reference._ref !== undefined) {
-            return;
-        }
-        const found = this.find(reference.$refText, container, property);
-        reference._ref = found?.node ?? noDeclaration;
-        if (found) {
-            reference._nodeDescription = found;
-        }
-        document.references.push(reference as unknown as ReferenceInfo['reference']);
     }
 
     /** Also for references that are followed before their document is linked. */
@@ -113,6 +91,42 @@ export class CasewrightLinker extends DefaultLinker {
         }
         return found.isUnnamed && isInside(container, found.node) && isPlace(container) ? undefined : found;
     }
+}
+
+interface FoundReference {
+    readonly reference: Resolvable;
+    readonly container: AstNode;
+    readonly property: string;
+}
+
+/** All references under a node, in no particular order but that outer ones come before inner ones. */
+function referencesIn(root: AstNode): FoundReference[] {
+    const found: FoundReference[] = [];
+    const open: AstNode[] = [root];
+    for (let node = open.pop(); node; node = open.pop()) {
+        const properties = node as unknown as Record<string, unknown>;
+        for (const property in properties) {
+            if (property.charCodeAt(0) === 36 /* $ */) {
+                continue;
+            }
+            const value = properties[property];
+            if (typeof value !== 'object' || value === null) {
+                continue;
+            }
+            if (Array.isArray(value)) {
+                for (const item of value) {
+                    if (typeof item === 'object' && item !== null) {
+                        open.push(item as AstNode);
+                    }
+                }
+            } else if ('$refText' in value) {
+                found.push({ reference: value as Resolvable, container: node, property });
+            } else {
+                open.push(value as AstNode);
+            }
+        }
+    }
+    return found;
 }
 
 /** Where a word of the language goes before a declared name. */

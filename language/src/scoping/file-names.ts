@@ -1,5 +1,6 @@
 // Reads the declarations of a file, once, without looking at values. Knows which statement makes which name visible where.
 import { vocabulary } from 'casewright-shared/casework';
+import { closestWords } from 'casewright-shared/rules';
 import {
     type AstNode,
     type AstNodeDescription,
@@ -9,7 +10,22 @@ import {
     type Stream,
     stream,
 } from 'langium';
-import type { Body, Clause, File, If, Member, Part, PartDeclaration, Phrase, Property, Statement, Use } from '../generated/ast.js';
+import type {
+    Body,
+    Clause,
+    DesignDeclaration,
+    Fact,
+    File,
+    If,
+    Member,
+    Part,
+    PartDeclaration,
+    Phrase,
+    Property,
+    Recipe,
+    Statement,
+    Use,
+} from '../generated/ast.js';
 import { Block, baseName, baseReference, selectedNames } from './block.js';
 import { DeclaredName, type Sort } from './declared-name.js';
 
@@ -25,6 +41,10 @@ export class FileNames implements LocalSymbols {
     readonly uses: Use[] = [];
     /** Names that a misspelt line seems to declare: nobody should hear that they are unknown. */
     readonly lost = new Set<string>();
+    /** Whether a misspelt line seems to use a file: `sue "shop.case"`. */
+    lacksUse = false;
+    /** Kinds of declarations that have no name yet: it may be any that is not known. */
+    readonly nameless = new Set<string>();
     readonly all: DeclaredName[] = [];
     private readonly blocks = new Map<AstNode, Block>();
     private readonly byNode = new Map<AstNode, DeclaredName>();
@@ -147,20 +167,15 @@ export class FileNames implements LocalSymbols {
             case 'Let':
                 this.declare(block, statement, statement.name, 'let', 'let', statement.visibility === 'private');
                 return;
-            case 'Fact': {
-                const name = statement.name ?? (statement.kind in vocabulary.factKinds ? statement.kind : undefined);
-                const declared = this.declare(block, statement, statement.name, 'fact', statement.kind, statement.visibility === 'private');
-                if (statement.body) {
-                    const inner = this.open(statement.body, block, declared?.declarationPath ?? name ?? '');
-                    this.readMembers(statement.body, inner);
-                    this.passOutward(inner, block);
-                }
+            case 'Fact':
+                this.readFact(statement, block);
                 return;
-            }
             case 'Recipe':
+                this.noteNameless(statement);
                 this.declare(block, statement, statement.name, 'recipe', statement.kind, statement.visibility === 'private');
                 return;
             case 'DesignDeclaration': {
+                this.noteNameless(statement);
                 const declared = this.declare(
                     block,
                     statement,
@@ -216,6 +231,21 @@ export class FileNames implements LocalSymbols {
                 return;
             default:
                 return;
+        }
+    }
+
+    private readFact(fact: Fact, block: Block): void {
+        const isKnown = fact.kind in vocabulary.factKinds;
+        if (fact.kind && !isKnown) {
+            this.lost.add(fact.kind);
+            this.lacksUse ||= fact.title?.text?.endsWith('.case') ?? false;
+        }
+        this.noteNameless(fact);
+        const declared = this.declare(block, fact, fact.name, 'fact', fact.kind, fact.visibility === 'private');
+        if (fact.body) {
+            const inner = this.open(fact.body, block, declared?.declarationPath ?? (isKnown ? fact.kind : ''));
+            this.readMembers(fact.body, inner);
+            this.passOutward(inner, block);
         }
     }
 
@@ -305,10 +335,21 @@ export class FileNames implements LocalSymbols {
         }
     }
 
-    /** `shelv Tier[4] at 17in` reads as a property of an unknown name. */
+    private noteNameless({ kind, name }: Fact | Recipe | DesignDeclaration): void {
+        if (kind && !name && !vocabulary.factKinds[kind]?.single) {
+            this.nameless.add(kind);
+            this.lost.add(kind);
+        }
+    }
+
+    /** `shelv Tier[4] at 17in` reads as a property of an unknown name; so does `Tier at 17in`, and `kcik of Walnut`. */
     private noteLostName(property: Property): void {
-        if (propertyWords.has(property.name)) {
+        if (!property.name || propertyWords.has(property.name)) {
             return;
+        }
+        this.lost.add(property.name);
+        for (const kind of closestWords(property.name, Object.keys(vocabulary.partKinds))) {
+            this.lost.add(kind);
         }
         const value = property.value;
         for (const item of value?.$type === 'List' ? value.items : [value]) {

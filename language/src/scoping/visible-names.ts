@@ -3,7 +3,7 @@ import { type AstNode, type AstNodeLocator, AstUtils, type LangiumDocument } fro
 import type { DesignDeclaration, Expression, Fact, MemberAccess, PartDeclaration, Use } from '../generated/ast.js';
 import type { UsedFiles } from '../workspace/used-files.js';
 import { type Block, baseReference } from './block.js';
-import type { DeclaredName } from './declared-name.js';
+import { DeclaredName } from './declared-name.js';
 import { FileNames } from './file-names.js';
 
 /** Two files that are used give one name to different things. */
@@ -21,6 +21,7 @@ interface NamesFromUse {
 export class VisibleNames {
     private readonly files = new WeakMap<AstNode, FileNames>();
     private readonly fromUse = new WeakMap<FileNames, NamesFromUse>();
+    private readonly lacking = new WeakMap<FileNames, boolean>();
     private readonly members = new WeakMap<FileNames, Map<DeclaredName, readonly Block[]>>();
 
     constructor(
@@ -44,6 +45,7 @@ export class VisibleNames {
         const names = this.files.get(document.parseResult.value);
         if (names) {
             this.fromUse.delete(names);
+            this.lacking.delete(names);
             this.members.delete(names);
         }
     }
@@ -120,6 +122,30 @@ export class VisibleNames {
         return undefined;
     }
 
+    /** Whether a file that should offer names cannot be read: nobody knows then which names are unknown. */
+    lacksFiles(file: FileNames): boolean {
+        const known = this.lacking.get(file);
+        if (known !== undefined) {
+            return known;
+        }
+        this.lacking.set(file, false); // for files that use each other
+        const lacks = file.uses.some((use) => {
+            const document = this.documentOf(use, file);
+            return !use.name && (!document || this.lacksPassedOn(this.of(document)));
+        });
+        this.lacking.set(file, lacks);
+        return lacks;
+    }
+
+    private lacksPassedOn(file: FileNames): boolean {
+        return file.uses.some((use) => use.visibility === 'public') && this.lacksFiles(file);
+    }
+
+    /** The other files that are open or have been read. */
+    otherFiles(file: FileNames): LangiumDocument[] {
+        return this.usedFiles.known().filter((document) => document !== file.document);
+    }
+
     documentOf(use: Use, file: FileNames): LangiumDocument | undefined {
         return this.usedFiles.documentOf(use, file.document);
     }
@@ -182,8 +208,8 @@ export class VisibleNames {
     /** The declared thing that an expression stands for, if it is one: `Tier[2]`, `Right.Show`. */
     declaredBy(expression: Expression | undefined): DeclaredName | undefined {
         if (expression?.$type === 'MemberAccess') {
-            const member = this.member(expression);
-            return member;
+            const linked = expression.member?.$nodeDescription;
+            return linked instanceof DeclaredName ? linked : this.member(expression);
         }
         const reference = baseReference(expression);
         const found = reference?.target && this.lookup(reference.target.$refText, reference);

@@ -1,7 +1,7 @@
 // Which file uses which: the graph of `use` statements. Knows paths and documents: no names.
 import { type AstNode, type LangiumDocument, type LangiumDocuments, URI, UriUtils } from 'langium';
 import type { File, Use } from '../generated/ast.js';
-import { libraryUri } from './library.js';
+import { libraryModule, libraryUri } from './library.js';
 
 /** A file that a `use` names; without a URI it names no file that could be. */
 export interface UsedFile {
@@ -41,6 +41,13 @@ export class UsedFiles {
     documentOf(use: Use, from: LangiumDocument): LangiumDocument | undefined {
         const uri = this.usedBy(from).find((used) => used.use === use)?.uri;
         return uri && this.documents().getDocument(uri);
+    }
+
+    /** All documents that have been read, but for those of the library. */
+    known(): LangiumDocument[] {
+        return this.documents()
+            .all.filter((document) => libraryModule(document.uri) === undefined)
+            .toArray();
     }
 
     /** A document and all it uses, directly or not: first itself, then each file with its own, in the order of use. */

@@ -2,6 +2,7 @@
 import type { Design, PartStatement, Span, Statement } from 'casewright-shared/casework';
 import { describe, expect, test } from 'vitest';
 import { FilesInMemory, lowerText } from '../files-in-memory.js';
+import { damageKinds } from '../grammar/damage.js';
 
 const materials = `material Ply : plywood { thickness 3/4in }
 edging Lipped { band 1/8in of Ply }
@@ -238,5 +239,67 @@ describe('broken text keeps its healthy rest', () => {
             'case K {\n    width 30in\n    shelf ] Tier at 4in\n    join Tier to every side with { glue }\n    hold Pot on Tier\n}\ngoods * Pot { size 1in x 1in x 1in }\n',
         );
         expect(problems).toEqual([]);
+    });
+});
+
+describe('damage', () => {
+    const text = [
+        'use "shop.case"',
+        'project "Kiln Lane" { client "Kiln Lane Pottery"; build 2 Pottery }',
+        'goods Teapot { size 9in wide 6in deep 7in high   mass 2.5lb }',
+        'case Pottery {',
+        '    width  40in   height 66in   depth Sweep',
+        '    curve Sweep of depth over height {',
+        '        from 17 1/2in at bottom',
+        '        to   12in     at top',
+        '        bow  out 1 1/8in',
+        '    }',
+        '    side Left, Right of Ply layers 2 {',
+        '        edge top   Lipped',
+        '        edge back  rabbet 1/2in deep for back',
+        '    }',
+        '    every shelf { of Ply   edge front Lipped }',
+        '    shelf Floor at 4in',
+        '    shelf Tier[i of 3] above Floor clear 13in, 1, 1, 1',
+        '    back of Ply',
+        '    join back to every side, every shelf with Fixed',
+        '    hold Teapot on Tier[1], Tier[2]',
+        '    require Tier[1].clear >= 11in because "a teapot and a hand"',
+        '}',
+    ];
+
+    // Each line is broken in each way. What is found on the broken line is at most one thing; what is found elsewhere is counted.
+    test('one mistake gives one report, nearly always on its own line', async () => {
+        const files = new FilesInMemory({ 'a.case': text.join('\n'), 'shop.case': materials });
+        expect(await files.problems('a.case')).toEqual([]);
+        let tries = 0;
+        let elsewhere = 0;
+        let several = 0;
+        for (const { damage } of damageKinds) {
+            for (const [index, line] of text.entries()) {
+                for (const broken of damage(line).filter((one) => one !== line)) {
+                    const changed = text.with(index, broken).join('\n');
+                    await files.change('a.case', changed);
+                    const problems = await files.problems('a.case');
+                    const lines = problems.map(({ span }) => changed.slice(0, span.start).split('\n').length - 1);
+                    expect(problems.every(({ span }) => span.start <= span.end && span.end <= changed.length)).toBe(true);
+                    tries++;
+                    if (lines.some((one) => one !== index)) elsewhere++;
+                    if (lines.filter((one) => one === index).length > 1) several++;
+                }
+            }
+        }
+        expect(tries).toBeGreaterThan(250);
+        expect(elsewhere / tries).toBeLessThan(0.06);
+        expect(several / tries).toBeLessThan(0.02);
+    }, 60_000);
+
+    test('a value of very many operations is refused, not crashed on', async () => {
+        const { problems } = await lowerText(`let a = 1in${' + 1in'.repeat(3000)}\n`);
+        expect(problems.map(({ code, message }) => `${code} ${message}`)).toEqual([
+            'TXT-001 more than 400 operations stand inside one another here',
+        ]);
+        const chain = await lowerText(`let a = 1in\nlet b = a${'.a'.repeat(3000)}\n`);
+        expect(chain.problems.map(({ code }) => code)).toEqual(['TXT-001']);
     });
 });

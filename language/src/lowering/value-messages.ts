@@ -1,0 +1,138 @@
+// What a value that does not fit is told. Knows shapes in words: not how they are compared.
+import type { Expression as DesignExpression, vocabulary } from 'casewright-shared/casework';
+import { describeDimension, dimension } from 'casewright-shared/quantity';
+import type { FileLowering } from './file-lowering.js';
+import { describeName, listKinds } from './unknown-names.js';
+import type { Asking } from './values.js';
+import { listWords } from './words.js';
+
+type Shape = vocabulary.Shape;
+
+/** Whether a value of this sort is among those that a shape takes. */
+export function takes(shape: Shape, is: Shape['is']): boolean {
+    return (
+        shape.is === is || (shape.is === 'either' && shape.of.some((one) => takes(one, is))) || (shape.is === 'list' && takes(shape.of, is))
+    );
+}
+
+/** What is asked for, in words: `a length`, `a text in quotes`. */
+export function describeShape(shape: Shape): string {
+    switch (shape.is) {
+        case 'quantity':
+            return describeDimension(dimension[shape.dimension]);
+        case 'count':
+            return 'a whole number';
+        case 'sizes':
+            return `${shape.count === 2 ? 'two' : shape.count === 3 ? 'three' : shape.count} sizes with \`x\` between them`;
+        case 'sizeByLength':
+            return 'a size and a length, such as `#8 x 1 1/4in` or `4mm x 40mm`';
+        case 'dimensions':
+            return `sizes, each with ${listWords(shape.words)}`;
+        case 'interval':
+            return 'two measures with `to` between them';
+        case 'shares':
+            return `lengths and shares, such as ${listWords(['14in, rest', 'equal'])}`;
+        case 'text':
+            return 'a text in quotes';
+        case 'truth':
+            return '`yes` or `no`';
+        case 'tradeSize':
+            return 'a trade size, such as `#8`';
+        case 'choice':
+            return listWords(shape.of);
+        case 'thing':
+            return listKinds(shape.kinds);
+        case 'price':
+            return `a price per ${listWords(shape.per, 'or', 4)}`;
+        case 'worded':
+            return `${listWords(shape.words)} and ${describeShape(shape.value)}`;
+        case 'list':
+            return describeShape(shape.of);
+        case 'either':
+            return [...new Set(shape.of.map(describeShape))].join(', or ');
+        case 'newName':
+            return 'a name';
+        case 'block':
+            return 'properties in braces';
+        case 'nothing':
+            return 'nothing after it';
+    }
+}
+
+function describeFound(file: FileLowering, value: DesignExpression): string {
+    switch (value.is) {
+        case 'name': {
+            const name = file.nameOf(value.id);
+            return name ? `\`${name.name}\`, ${describeName(name)}` : `\`${value.name}\``;
+        }
+        case 'word':
+            return `the word \`${value.word}\``;
+        case 'text':
+            return 'a text';
+        default:
+            return `\`${file.text.slice(value.span.start, value.span.end)}\``;
+    }
+}
+
+export function reportMisfit(file: FileLowering, asking: Asking, at: DesignExpression): void {
+    const found = describeFound(file, at);
+    const needed = describeShape(asking.shape);
+    const quotes = takes(asking.shape, 'text') && at.is !== 'text' ? `"${file.text.slice(at.span.start, at.span.end)}"` : undefined;
+    file.report('NAM-007', at.span, {
+        message:
+            asking.shape.is === 'nothing'
+                ? `\`${asking.name}\` takes no value; here stands ${found}`
+                : `\`${asking.name}\` needs ${needed}; here stands ${found}`,
+        hint: quotes ? `write \`${quotes}\`` : `write it so: \`${asking.example}\``,
+        found,
+        needed,
+        ...(quotes ? { fix: { title: `write ${quotes}`, span: at.span, text: quotes, safe: false } } : {}),
+    });
+}
+
+/** The units in which each dimension is usually written, in the two systems. */
+const usualUnits: Readonly<Record<vocabulary.DimensionName, readonly [string, string]>> = {
+    none: ['', ''],
+    length: ['in', 'mm'],
+    area: [' ft2', ' m2'],
+    volume: [' ft3', ' m3'],
+    mass: ['lb', 'kg'],
+    time: [' minutes', ' hours'],
+    angle: ['deg', 'rad'],
+    force: [' lbf', ' N'],
+    pressure: [' psi', ' MPa'],
+    areaLoad: [' lb/ft2', ' kg/m2'],
+    lineLoad: [' lb/ft', ' kg/m'],
+    density: [' lb/ft3', ' kg/m3'],
+};
+
+export function reportMissingUnit(file: FileLowering, shape: Shape, at: DesignExpression): void {
+    const needed = dimensionNeeded(shape) ?? 'length';
+    const text = file.text.slice(at.span.start, at.span.end);
+    const [inch, metric] = usualUnits[needed];
+    const article = describeDimension(dimension[needed]);
+    file.report('UNI-001', at.span, {
+        message: `\`${text}\` has no unit: ${article} is needed here`,
+        hint: `write \`${text}${inch}\` or \`${text}${metric}\``,
+        found: 'a plain number',
+        needed: article,
+    });
+}
+
+function dimensionNeeded(shape: Shape): vocabulary.DimensionName | undefined {
+    switch (shape.is) {
+        case 'quantity':
+        case 'sizes':
+        case 'dimensions':
+        case 'interval':
+            return shape.dimension;
+        case 'worded':
+            return dimensionNeeded(shape.value);
+        case 'list':
+            return dimensionNeeded(shape.of);
+        case 'either':
+            return shape.of.map(dimensionNeeded).find((found) => found !== undefined && found !== 'none');
+        default:
+            return undefined;
+    }
+}
