@@ -53,6 +53,18 @@ describe('JNT-002 touching-without-joint', () => {
         expect(findingsOf('JNT-002', caseworkOf({ parts: [{ ...left!, edges }, back] }))).toHaveLength(1);
     });
 
+    test('parts of two cases go by their paths; a joint of the cases covers their parts', () => {
+        const right = board(1, 'side', 'A.Right', ['0in', '1in'], ['0in', '11in'], ['0in', '36in'], { name: 'Right', assembly: 'Case.A' });
+        const left = board(2, 'side', 'B.Left', ['1in', '2in'], ['0in', '11in'], ['0in', '36in'], { name: 'Left', assembly: 'Case.B' });
+        const casework = caseworkOf({ parts: [right, left] });
+        const [whole] = casework.assemblies;
+        const assemblies = [whole!, ...['A', 'B'].map((name) => ({ ...whole!, path: `Case.${name}`, name, inside: 'Case' }))];
+        expect(findingsOf('JNT-002', { ...casework, assemblies })).toEqual([
+            'Case.B.Left: `Case.B.Left` touches `Case.A.Right`, and no joint is named between them',
+        ]);
+        expect(findingsOf('JNT-002', { ...casework, assemblies, joints: [jointOf(7, 'A', 'B', [])] })).toEqual([]);
+    });
+
     test('parts that meet at an edge only do not touch', () => {
         const corner = board(6, 'shelf', 'Corner', ['0.72in', '29.28in'], ['11in', '12in'], ['11.28in', '12in']);
         const [left] = bookcase([]);

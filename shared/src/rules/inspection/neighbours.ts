@@ -1,5 +1,5 @@
 /** Which parts meet: touch or overlap within the fit tolerance. Found by a sweep, once for each casework. */
-import type { Casework, Joint, Part } from '../../casework/index.js';
+import type { Casework, Joint, Part, Path } from '../../casework/index.js';
 import { type Box, type SpaceAxis, tolerance } from '../../geometry/index.js';
 import { soundPartsByCase } from './sound-parts.js';
 
@@ -67,4 +67,22 @@ export function jointsBetween(casework: Casework, a: Part, b: Part): Joint[] {
     return fewer.joints
         .map((index) => casework.joints[index]!)
         .filter(({ enters, receives }) => (enters === a.path && receives === b.path) || (enters === b.path && receives === a.path));
+}
+
+/** Whether two parts are joined: one to the other, or a case that holds the one to the other or to a case that holds it. */
+export function joinedIn(casework: Casework): (a: Part, b: Part) => boolean {
+    const inside = new Map(casework.assemblies.map((assembly) => [assembly.path, assembly.inside]));
+    const wholes = new Set<string>();
+    for (const { enters, receives } of casework.joints) {
+        if (inside.has(enters) || inside.has(receives)) wholes.add(`${enters} ${receives}`).add(`${receives} ${enters}`);
+    }
+    const holders = (part: Part): readonly Path[] => {
+        const paths = [part.path];
+        for (let next: Path | undefined = part.assembly; next !== undefined; next = inside.get(next)) paths.push(next);
+        return paths;
+    };
+    return (a, b) => {
+        if (jointsBetween(casework, a, b).length > 0) return true;
+        return wholes.size > 0 && holders(a).some((one) => holders(b).some((other) => wholes.has(`${one} ${other}`)));
+    };
 }

@@ -3,7 +3,7 @@ import { boxContact } from '../../geometry/index.js';
 import { defineRule } from '../define-rule.js';
 import { boxAlongside, type FrontLines, frontLinesOf } from '../inspection/front-line.js';
 import { namesInWords } from '../inspection/names-in-words.js';
-import { jointsBetween, neighboursIn } from '../inspection/neighbours.js';
+import { joinedIn, neighboursIn } from '../inspection/neighbours.js';
 import { roomMade } from '../inspection/shared-wood.js';
 
 export const touchingWithoutJoint = defineRule({
@@ -48,12 +48,16 @@ case Bookcase of Ply {
     },
     check(casework, report) {
         for (const [part, others] of unjoined(casework)) {
-            const names = namesInWords(others.map(({ name }) => name));
+            const isOfOneCase = others.every(({ assembly }) => assembly === part.assembly);
+            // `Left` is the name of a side in every case: parts of two cases go by their paths.
+            const nameOf = ({ name, path }: Part) => (isOfOneCase ? name : path);
             report({
                 span: part.nameSpan,
                 part: part.path,
-                message: `\`${part.name}\` touches ${names}, and no joint is named between them`,
-                hint: `write \`join ${part.name} to ${others[0]!.name} with\` and a joint, or allow it with the reason`,
+                message: `\`${nameOf(part)}\` touches ${namesInWords(others.map(nameOf))}, and no joint is named between them`,
+                hint: isOfOneCase
+                    ? `write \`join ${part.name} to ${others[0]!.name} with\` and a joint, or allow it with the reason`
+                    : 'join the parts, or the cases that hold them, or allow it with the reason',
             });
         }
     },
@@ -62,9 +66,10 @@ case Bookcase of Ply {
 /** For each part, the earlier parts that it touches without a joint. */
 function unjoined(casework: Casework): ReadonlyMap<Part, readonly Part[]> {
     const lines = frontLinesOf(casework);
+    const isJoined = joinedIn(casework);
     const found = new Map<Part, Part[]>();
     for (const { earlier, later } of neighboursIn(casework)) {
-        if (!isTouching(lines, earlier, later) || jointsBetween(casework, earlier, later).length > 0) continue;
+        if (!isTouching(lines, earlier, later) || isJoined(earlier, later)) continue;
         const others = found.get(later);
         if (others) others.push(earlier);
         else found.set(later, [earlier]);

@@ -14,7 +14,7 @@ export const notOneOfTheChoices = defineRule({
     examples: {
         bad: [
             {
-                text: `material Ply : plywood { thickness 3/4in   sheet 48in x 96in   grain »upright« }
+                text: `material Ply : plywood { thickness 3/4in   sheet 48in x 96in   grain »lenght« }
 
 case Bookcase of Ply {
     width 30in   height 36in   depth 11in
