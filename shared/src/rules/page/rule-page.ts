@@ -9,7 +9,6 @@ export interface Said {
     readonly hint?: string;
 }
 
-const severityWords = { error: 'error', warning: 'warning', note: 'note' } as const;
 const phaseWords = {
     reading: 'found while the text is read',
     sizes: 'found when the sizes of a file are computed',
@@ -32,9 +31,9 @@ export function rulePageName({ code }: Rule): string {
  */
 export function rulePage(rule: Rule, said: readonly (Said | undefined)[] = []): string {
     const { bad, good } = rule.examples;
-    return [
+    return page(
         `# ${rule.code}: ${rule.name}`,
-        `**${rule.title}.** ${capital(severityWords[rule.severity])}, ${phaseWords[rule.phase]}.`,
+        `**${rule.title}.** ${capital(rule.severity)}, ${phaseWords[rule.phase]}.`,
         rule.what,
         '## Why it matters',
         rule.why,
@@ -46,12 +45,8 @@ export function rulePage(rule: Rule, said: readonly (Said | undefined)[] = []): 
         ...good.flatMap(soundExample),
         '## Source',
         sourceLine(rule),
-        ...(rule.severity === 'error'
-            ? ['An error cannot be allowed.']
-            : [`To keep it as it is, say why: \`allow ${rule.name} on PART because "..."\`. The reason is printed with the documents.`]),
-    ]
-        .join('\n\n')
-        .concat('\n');
+        allowLine(rule),
+    );
 }
 
 function flaggedExample(example: Example, said: Said | undefined): string[] {
@@ -71,29 +66,55 @@ function soundExample(example: Example): string[] {
 }
 
 function filesBeside({ beside = {} }: Example): string[] {
-    return Object.entries(beside).flatMap(([name, text]) => [`With \`${name}\` beside it:`, fenced(text), 'and the design itself:']);
+    const files = Object.entries(beside).flatMap(([name, text]) => [`\`${name}\`:`, fenced(text)]);
+    return files.length > 0 ? [...files, '`design.case`:'] : [];
 }
 
 function fenced(text: string): string {
     return `\`\`\`case\n${text.trimEnd()}\n\`\`\``;
 }
 
-function sourceLine({ source: { citation, value } }: Rule): string {
-    return `${capital(citation)}${value ? `: ${value}` : ''}.`;
+function sourceLine({ source: { kind, citation, value } }: Rule): string {
+    const cited =
+        kind === 'language' ? `A rule of the language: ${citation.charAt(0).toLowerCase()}${citation.slice(1)}` : capital(citation);
+    return `${cited}${value ? `: ${value}` : ''}.`;
 }
+
+function allowLine({ severity, name }: Rule): string {
+    if (severity === 'error') return 'An error cannot be allowed: it has to be mended.';
+    return `To keep it as it is, say why: \`allow ${name} on PART because "..."\`. The reason is printed with the documents.`;
+}
+
+/** What the codes of a group are about. */
+const groups: Readonly<Record<string, string>> = {
+    TXT: 'Text',
+    NAM: 'Names',
+    UNI: 'Units and numbers',
+    PRP: 'Properties and steps',
+    PLC: 'Places and sizes',
+    MAT: 'Materials',
+    EDG: 'Edges',
+    CRV: 'Curves',
+    JNT: 'Joints',
+    DES: 'Decisions',
+};
 
 /** The index of all rules, grouped as their codes are, in Markdown. */
 export function ruleIndex(): string {
-    const rows = rules.map(
-        (rule) => `| [${rule.code}](${rulePageName(rule)}) | ${rule.name} | ${severityWords[rule.severity]} | ${rule.title} |`,
-    );
-    return [
+    return page(
         '# Rules',
         'What the tool looks for. Each rule has a page that says what is flagged, why it matters, what to do, and where the rule comes from. `casewright explain CODE` shows the same page in a terminal. Warnings and notes can be allowed in one place, with a reason; errors cannot.',
-        ['| code | name | | what is flagged |', '|---|---|---|---|', ...rows].join('\n'),
-    ]
-        .join('\n\n')
-        .concat('\n');
+        ...Object.entries(groups).flatMap(([group, title]) => [`## ${title}`, tableOf(rules.filter(({ code }) => code.startsWith(group)))]),
+    );
+}
+
+function tableOf(of: readonly Rule[]): string {
+    const rows = of.map((rule) => `| [${rule.code}](${rulePageName(rule)}) | ${rule.name} | ${rule.severity} | ${rule.title} |`);
+    return ['| code | name | | what is flagged |', '|---|---|---|---|', ...rows].join('\n');
+}
+
+function page(...blocks: readonly string[]): string {
+    return `${blocks.join('\n\n')}\n`;
 }
 
 /**
@@ -103,8 +124,8 @@ export function ruleIndex(): string {
 export function explainRule(codeOrName: string): string | undefined {
     const rule = ruleNamed(codeOrName);
     if (!rule) return undefined;
-    return [
-        `${rule.code} ${rule.name} (${severityWords[rule.severity]})`,
+    return page(
+        `${rule.code} ${rule.name} (${rule.severity})`,
         wrapped(`${rule.title}.`),
         wrapped(rule.what),
         `Why it matters\n${wrapped(rule.why)}`,
@@ -112,9 +133,8 @@ export function explainRule(codeOrName: string): string | undefined {
         ...rule.examples.bad.map((example) => `Flagged\n${shownExample(example)}`),
         ...rule.examples.good.map((example) => `Not flagged\n${shownExample(example)}`),
         `Source\n${wrapped(sourceLine(rule))}`,
-    ]
-        .join('\n\n')
-        .concat('\n');
+        wrapped(allowLine(rule)),
+    );
 }
 
 /** All rules, one a line. */
