@@ -1,0 +1,21 @@
+/** Bundles the benchmarks and runs them, with the garbage collector at hand for the one of memory. */
+import { spawnSync } from 'node:child_process';
+import * as path from 'node:path';
+import { build } from 'esbuild';
+
+const folder = path.resolve(import.meta.dirname, '..');
+const bundle = path.join(folder, 'out/bench.mjs');
+
+await build({
+    absWorkingDir: folder,
+    entryPoints: ['bench/run.ts'],
+    outfile: bundle,
+    bundle: true,
+    platform: 'node',
+    format: 'esm',
+    target: 'node22',
+    logLevel: 'warning',
+    banner: { js: "import { createRequire } from 'node:module';\nconst require = createRequire(import.meta.url);" },
+});
+const run = spawnSync(process.execPath, ['--expose-gc', bundle, ...process.argv.slice(2)], { stdio: 'inherit' });
+process.exitCode = run.status ?? 1;
