@@ -3,6 +3,7 @@ import { type Casework, construct, type Design, type Measure, type Problem, type
 import { type Finding, runRules } from 'casewright-shared/rules';
 import type { LangiumDocument } from 'langium';
 import type { LoweredDesign } from '../lowering/lowering.js';
+import { withoutConsequences } from './consequences.js';
 import { type PlaceInText, placeInText } from './place.js';
 import { syntaxProblems } from './syntax-problems.js';
 
@@ -45,7 +46,7 @@ export class Analysis {
 
     /** All findings in the file and in those it uses, by file and place. Allowed ones are among them, with the reason. */
     get findings(): readonly Finding[] {
-        this.knownFindings ??= runRules(this.casework, { reading: this.problems });
+        this.knownFindings ??= withoutConsequences(runRules(this.casework, { reading: this.problems }), this.problems);
         return this.knownFindings;
     }
 

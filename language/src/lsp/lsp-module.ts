@@ -1,39 +1,82 @@
 // Which class answers which request of an editor. Knows services and their order of making: nothing of the language itself.
-import type { Module } from 'langium';
+import type { LangiumDocument, Module } from 'langium';
 import type { LangiumServices, LangiumSharedServices, PartialLangiumServices, PartialLangiumSharedServices } from 'langium/lsp';
+import type { Diagnostic } from 'vscode-languageserver';
 import type { CasewrightAddedServices, CasewrightAddedSharedServices } from '../casewright-module.js';
+import { CasewrightCodeActions } from './code-actions.js';
 import { CasewrightCompletion } from './completion/casewright-completion.js';
 import { CasewrightValidator } from './diagnostics/casewright-validator.js';
+import { type Later, WhileTyping } from './diagnostics/while-typing.js';
+import { CasewrightFolding } from './folding.js';
 import { CasewrightHover } from './hover/casewright-hover.js';
+import { CasewrightLanguageServer } from './language-server.js';
+import { CasewrightLinks } from './links.js';
+import { CasewrightDefinitions, CasewrightHighlights, CasewrightReferences } from './navigation.js';
+import { Occurrences } from './occurrences.js';
+import { CasewrightNodeKinds, CasewrightOutline } from './outline.js';
+import { CasewrightRename } from './renaming.js';
+import { CasewrightSemanticTokens } from './semantic-tokens.js';
 import { VirtualDocuments } from './virtual-documents.js';
 
-type Services = LangiumServices & CasewrightAddedServices;
+/** Services of our own for an editor. */
+export interface CasewrightEditorServices {
+    readonly editor: { readonly Occurrences: Occurrences; readonly WhileTyping: WhileTyping | undefined };
+}
+
+type Services = LangiumServices & CasewrightAddedServices & CasewrightEditorServices;
 type SharedServices = LangiumSharedServices & CasewrightAddedSharedServices;
 
-export const CasewrightEditorModule: Module<Services, PartialLangiumServices> = {
-    validation: {
-        DocumentValidator: (services) => new CasewrightValidator(services.analysis.Analyses, usedFilesOf(services)),
-    },
-    lsp: {
-        CompletionProvider: (services) => {
-            const completion = new CasewrightCompletion(
-                services.parser.Lexer,
-                services.references.VisibleNames,
-                services.shared.workspace.LangiumDocuments,
-            );
-            services.shared.lsp.LanguageServer.onInitialize((params) => completion.initialize(params));
-            return completion;
+/**
+ * The answers to an editor.
+ * @param later how to wait for a pause in typing; without it every diagnostic is shown at once
+ */
+export function casewrightEditorModule(later: Later | undefined): Module<Services, PartialLangiumServices & CasewrightEditorServices> {
+    return {
+        editor: {
+            Occurrences: (services) => new Occurrences(services.references.VisibleNames, services.shared.workspace.LangiumDocuments),
+            WhileTyping: ({ shared }) => later && whileTyping(later, shared),
         },
-        HoverProvider: (services) => new CasewrightHover(services.analysis.Analyses, services.references.VisibleNames),
-    },
-};
+        validation: {
+            DocumentValidator: (services) =>
+                new CasewrightValidator(services.analysis.Analyses, usedFilesOf(services), services.editor.WhileTyping),
+        },
+        lsp: {
+            CodeActionProvider: (services) => new CasewrightCodeActions(services.analysis.Analyses),
+            CompletionProvider: (services) => new CasewrightCompletion(services),
+            DefinitionProvider: (services) => new CasewrightDefinitions(services.editor.Occurrences, usedFilesOf(services)),
+            DocumentHighlightProvider: (services) => new CasewrightHighlights(services.editor.Occurrences),
+            DocumentLinkProvider: (services) => new CasewrightLinks(usedFilesOf(services)),
+            DocumentSymbolProvider: (services) => new CasewrightOutline(services.references.VisibleNames),
+            FoldingRangeProvider: () => new CasewrightFolding(),
+            HoverProvider: (services) =>
+                new CasewrightHover(services.analysis.Analyses, services.references.VisibleNames, services.editor.Occurrences),
+            ReferencesProvider: (services) => new CasewrightReferences(services.editor.Occurrences),
+            RenameProvider: (services) =>
+                new CasewrightRename(services.editor.Occurrences, services.references.VisibleNames, services.parser.LangiumParser),
+            SemanticTokenProvider: (services) => new CasewrightSemanticTokens(services),
+        },
+    };
+}
 
 export const CasewrightEditorSharedModule: Module<SharedServices, PartialLangiumSharedServices> = {
     lsp: {
+        LanguageServer: (services) => new CasewrightLanguageServer(services),
+        NodeKindProvider: () => new CasewrightNodeKinds(),
         TextDocumentContentProvider: () => new VirtualDocuments(),
     },
 };
 
 function usedFilesOf(services: Services): SharedServices['workspace']['UsedFiles'] {
     return (services.shared as SharedServices).workspace.UsedFiles;
+}
+
+function whileTyping(later: Later, shared: LangiumSharedServices): WhileTyping {
+    const made = new WhileTyping(later, (document, diagnostics) => publish(document, diagnostics, shared));
+    shared.workspace.TextDocuments.onDidClose(({ document }) => made.forget(document.uri));
+    return made;
+}
+
+function publish(document: LangiumDocument, diagnostics: Diagnostic[], { lsp }: LangiumSharedServices): void {
+    document.diagnostics = diagnostics;
+    void lsp.Connection?.sendDiagnostics({ uri: document.uri.toString(), diagnostics });
 }

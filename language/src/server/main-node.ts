@@ -1,8 +1,14 @@
-import { startLanguageServer } from 'langium/lsp';
 import { NodeFileSystem } from 'langium/node';
 import { createConnection, ProposedFeatures } from 'vscode-languageserver/node';
+import type { Later } from '../lsp/diagnostics/while-typing.js';
+import { serve } from '../lsp/language-server.js';
 import { createLanguageServerServices } from './services.js';
+
+const later: Later = (run, milliseconds) => {
+    const timer = setTimeout(run, milliseconds);
+    return () => clearTimeout(timer);
+};
 
 // The way to the client (--node-ipc or --stdio) is among the arguments of the process.
 const connection = createConnection(ProposedFeatures.all);
-startLanguageServer(createLanguageServerServices({ connection, ...NodeFileSystem }).shared);
+serve(createLanguageServerServices({ connection, later, ...NodeFileSystem }).shared);

@@ -13,15 +13,22 @@ import {
     casewrightSharedModule,
 } from '../casewright-module.js';
 import { CasewrightGeneratedModule, CasewrightGeneratedSharedModule } from '../generated/module.js';
-import { CasewrightEditorModule, CasewrightEditorSharedModule } from '../lsp/lsp-module.js';
+import type { Later } from '../lsp/diagnostics/while-typing.js';
+import { type CasewrightEditorServices, CasewrightEditorSharedModule, casewrightEditorModule } from '../lsp/lsp-module.js';
+
+/** What a server needs of the machine it runs on. */
+export interface ServerContext extends DefaultSharedModuleContext {
+    /** How to wait for a pause in typing; without it every diagnostic is shown at once. */
+    readonly later?: Later;
+}
 
 /**
  * All services of the language with what an editor asks of them.
  * @param context the connection to the editor, and how files are read
  */
-export function createLanguageServerServices(context: DefaultSharedModuleContext): {
+export function createLanguageServerServices(context: ServerContext): {
     shared: LangiumSharedServices & CasewrightAddedSharedServices;
-    casewright: LangiumServices & CasewrightAddedServices;
+    casewright: LangiumServices & CasewrightAddedServices & CasewrightEditorServices;
 } {
     const shared = inject(
         createDefaultSharedModule(context),
@@ -29,7 +36,12 @@ export function createLanguageServerServices(context: DefaultSharedModuleContext
         casewrightSharedModule(context),
         CasewrightEditorSharedModule,
     );
-    const casewright = inject(createDefaultModule({ shared }), CasewrightGeneratedModule, CasewrightModule, CasewrightEditorModule);
+    const casewright = inject(
+        createDefaultModule({ shared }),
+        CasewrightGeneratedModule,
+        CasewrightModule,
+        casewrightEditorModule(context.later),
+    );
     shared.ServiceRegistry.register(casewright);
     return { shared, casewright };
 }

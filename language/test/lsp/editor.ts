@@ -1,6 +1,7 @@
 // An editor without a screen: files in memory, one of them open, and the answers of the language server as text.
-import { EmptyFileSystem, type LangiumDocument, URI } from 'langium';
+import { type LangiumDocument, URI } from 'langium';
 import type { Diagnostic, Range, TextDocumentPositionParams } from 'vscode-languageserver';
+import { TextsByUri } from '../../src/analysis/texts.js';
 import { createLanguageServerServices } from '../../src/server/services.js';
 
 /** Where the cursor stands in a text. */
@@ -100,24 +101,21 @@ export class Editor {
 }
 
 function makeServices() {
-    const read = (uri: URI): string => {
-        const text = files.get(uri.toString());
+    const read = async (uri: string): Promise<string> => {
+        const text = files.get(uri);
         if (text === undefined) {
-            throw new Error(`no file ${uri.toString()}`);
+            throw new Error(`there is no file ${uri}`);
         }
         return text;
     };
-    const node = (uri: URI) => ({ isFile: true, isDirectory: false, uri });
-    return createLanguageServerServices({
-        fileSystemProvider: () => ({
-            ...EmptyFileSystem.fileSystemProvider(),
-            stat: async (uri) => {
-                read(uri);
-                return node(uri);
-            },
-            exists: async (uri) => files.has(uri.toString()),
-            readFile: async (uri) => read(uri),
-            readDirectory: async () => [...files.keys()].map((uri) => node(URI.parse(uri))),
-        }),
-    });
+    return createLanguageServerServices({ fileSystemProvider: () => new TextsByUri(read) });
+}
+
+/** A text with the cursor put in at a place in some of its words: `Ti<|>er[2]`. */
+export function withCursor(text: string, marked: string): string {
+    const words = marked.replace(cursor, '');
+    if (text.split(words).length !== 2) {
+        throw new Error(`\`${words}\` stands ${text.split(words).length - 1} times in the text, not once`);
+    }
+    return text.replace(words, () => marked);
 }

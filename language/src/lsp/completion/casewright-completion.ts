@@ -1,8 +1,9 @@
 // Completion: what fits at the cursor, from the words before it and the names that are visible there. Knows documents and services.
 import { vocabulary } from 'casewright-shared/casework';
 import { CstUtils, type LangiumDocument, type LangiumDocuments, type Lexer, UriUtils } from 'langium';
-import type { CompletionProvider } from 'langium/lsp';
-import type { CompletionList, CompletionOptions, CompletionParams, InitializeParams, Range } from 'vscode-languageserver';
+import type { CompletionProvider, LangiumServices } from 'langium/lsp';
+import type { CompletionList, CompletionOptions, CompletionParams, Range } from 'vscode-languageserver';
+import type { CasewrightAddedServices } from '../../casewright-module.js';
 import type * as Ast from '../../generated/ast.js';
 import { membersOfName } from '../../lowering/members.js';
 import type { DeclaredName } from '../../scoping/declared-name.js';
@@ -17,14 +18,17 @@ export class CasewrightCompletion implements CompletionProvider {
     readonly completionOptions: CompletionOptions = { triggerCharacters: ['.', '"', ':'] };
     private takesSnippets = false;
 
-    constructor(
-        private readonly lexer: Lexer,
-        private readonly names: VisibleNames,
-        private readonly documents: LangiumDocuments,
-    ) {}
+    private readonly lexer: Lexer;
+    private readonly names: VisibleNames;
+    private readonly documents: LangiumDocuments;
 
-    initialize({ capabilities }: InitializeParams): void {
-        this.takesSnippets = capabilities.textDocument?.completion?.completionItem?.snippetSupport === true;
+    constructor({ parser, references, shared }: LangiumServices & CasewrightAddedServices) {
+        this.lexer = parser.Lexer;
+        this.names = references.VisibleNames;
+        this.documents = shared.workspace.LangiumDocuments;
+        shared.lsp.LanguageServer.onInitialize(({ capabilities }) => {
+            this.takesSnippets = capabilities.textDocument?.completion?.completionItem?.snippetSupport === true;
+        });
     }
 
     getCompletion(document: LangiumDocument, { position }: CompletionParams): CompletionList | undefined {

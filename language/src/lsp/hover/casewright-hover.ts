@@ -7,8 +7,9 @@ import type { Hover, HoverParams } from 'vscode-languageserver';
 import type { Analyses } from '../../analysis/analyses.js';
 import type { Analysis } from '../../analysis/analysis.js';
 import type * as Ast from '../../generated/ast.js';
-import { DeclaredName } from '../../scoping/declared-name.js';
+import type { DeclaredName } from '../../scoping/declared-name.js';
 import type { VisibleNames } from '../../scoping/visible-names.js';
+import type { Occurrences } from '../occurrences.js';
 import { type WordAt, wordAt } from '../word-at.js';
 import { declaredText, partsOf } from './declared.js';
 import { paragraphs } from './markdown.js';
@@ -20,6 +21,7 @@ export class CasewrightHover implements HoverProvider {
     constructor(
         private readonly analyses: Analyses,
         private readonly names: VisibleNames,
+        private readonly occurrences: Occurrences,
     ) {}
 
     getHoverContent(document: LangiumDocument, { position }: HoverParams): Hover | undefined {
@@ -32,32 +34,12 @@ export class CasewrightHover implements HoverProvider {
         if (word.node.$type === 'Use') {
             return useText(word.node as Ast.Use, this.names) ?? wordText(word);
         }
-        const name = this.declared(word);
+        const name = this.occurrences.declaredAt(word);
         const value = this.value(word, analysis);
         if (name && !(value && isValueOf(name))) {
             return declaredText(name, analysis, indexBehind(word.node));
         }
         return paragraphs(value && measureText(value, analysis), word.node.$type === 'Literal' ? undefined : wordText(word));
-    }
-
-    /** The declared thing that a word names, where it is declared or where it is used. */
-    private declared({ node, feature, leaf }: WordAt): DeclaredName | undefined {
-        const reference = feature === undefined ? undefined : (node as unknown as Record<string, unknown>)[feature];
-        if (isReference(reference)) {
-            const name = reference.$nodeDescription;
-            return name instanceof DeclaredName ? name : undefined;
-        }
-        const name = this.names.of(this.documentOf(node)).nameOf(node);
-        const segment = name?.nameSegment;
-        return segment && segment.offset <= leaf.offset && leaf.end <= segment.end ? name : undefined;
-    }
-
-    private documentOf(node: AstNode): LangiumDocument {
-        let root = node;
-        while (root.$container) {
-            root = root.$container;
-        }
-        return root.$document!;
     }
 
     /** What the expression around a word amounts to, or the property that it names. */
@@ -117,8 +99,4 @@ function indexBehind(node: AstNode): number | undefined {
     }
     const number = Number(index.index.text);
     return Number.isInteger(number) ? number : undefined;
-}
-
-function isReference(value: unknown): value is { readonly $nodeDescription?: unknown } {
-    return typeof value === 'object' && value !== null && '$refText' in value;
 }
