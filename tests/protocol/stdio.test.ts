@@ -10,6 +10,16 @@ import { EXAMPLE, languageServerCommand } from './language-server.js';
 const uri = pathToFileURL(EXAMPLE).href;
 const design = readFileSync(EXAMPLE, 'utf8');
 const published: PublishDiagnosticsParams[] = [];
+const EXPECTED_CAPABILITIES = [
+    'hoverProvider',
+    'completionProvider',
+    'definitionProvider',
+    'referencesProvider',
+    'renameProvider',
+    'documentSymbolProvider',
+    'foldingRangeProvider',
+    'semanticTokensProvider',
+];
 let server: ChildProcessWithoutNullStreams;
 let connection: MessageConnection;
 
@@ -29,16 +39,8 @@ beforeAll(async () => {
         workspaceFolders: null,
         capabilities: { textDocument: { hover: { contentFormat: ['markdown'] }, definition: { linkSupport: true } } },
     });
-    expect(capabilities).toMatchObject({
-        hoverProvider: expect.anything(),
-        completionProvider: expect.anything(),
-        definitionProvider: expect.anything(),
-        referencesProvider: expect.anything(),
-        renameProvider: expect.anything(),
-        documentSymbolProvider: expect.anything(),
-        foldingRangeProvider: expect.anything(),
-        documentFormattingProvider: expect.anything(),
-    });
+    const offered = Object.entries(capabilities).flatMap(([name, value]) => (value ? [name] : []));
+    expect(offered).toEqual(expect.arrayContaining(EXPECTED_CAPABILITIES));
     await connection.sendNotification('initialized', {});
 });
 

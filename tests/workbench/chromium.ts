@@ -35,7 +35,7 @@ export async function openChromium(): Promise<BrowserPage> {
     const context = await chromium.launchPersistentContext(profile, {
         executablePath: PROGRAM,
         args: ARGUMENTS,
-        viewport: { width: 1280, height: 800 },
+        viewport: { width: 1400, height: 1200 },
     });
     const page = context.pages()[0] ?? (await context.newPage());
     const consoleLines: string[] = [];

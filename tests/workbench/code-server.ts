@@ -22,6 +22,7 @@ const SETTINGS = {
     'git.enabled': false,
     'files.watcherExclude': { '**': true },
     'editor.hover.delay': 100,
+    'editor.hover.above': false,
     'window.restoreWindows': 'none',
     'json.schemaDownload.enable': false,
 };

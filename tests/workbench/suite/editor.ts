@@ -1,6 +1,9 @@
 /** The tests of the extension through VS Code's own interface, on a copy of an example: the same in every extension host. */
 import * as vscode from 'vscode';
 
+/** Declared in the built-in library, used in the example's shop file. */
+const LIBRARY_NAME = 'FibreboardThreeQuarter';
+
 suite('Casewright in the editor', () => {
     let design: vscode.TextDocument;
     let shopUri: vscode.Uri;
@@ -18,14 +21,31 @@ suite('Casewright in the editor', () => {
     });
 
     test('a mistake is reported once, at its words, and goes when it is mended', async () => {
-        await replace(design, 'width  40in', 'width = 40in');
+        await replace(design, 'width  40in', 'width  40');
         const found = await until('a diagnostic', () => {
             const errors = errorsOf(design);
             return errors.length > 0 && errors;
         });
-        equal(found.map(({ range }) => design.getText(range)).join(), '=');
-        await replace(design, 'width = 40in', 'width  40in');
+        equal(found.map(({ range }) => design.getText(range)).join(), '40');
+        assert(found[0]?.message.includes('`40in`'), `the hint mends it: ${found[0]?.message}`);
+        await replace(design, 'width  40', 'width  40in');
         await until('no diagnostic', () => errorsOf(design).length === 0);
+    });
+
+    test('a part says its sizes under the pointer, in both unit systems', async () => {
+        const hovers = await ask<vscode.Hover[]>('vscode.executeHoverProvider', place(design, 'Floor at 4in'));
+        const text = hovers
+            .flatMap(({ contents }) => contents.map((content) => (typeof content === 'string' ? content : content.value)))
+            .join('\n');
+        assert(/finished .*\d+in.*\d+mm/.test(text), text);
+    });
+
+    test('completion offers what fits', async () => {
+        const { document, position } = place(design, 'WalnutPly layers');
+        const { items } = await ask<vscode.CompletionList>('vscode.executeCompletionItemProvider', { document, position });
+        const labels = items.map(({ label }) => (typeof label === 'string' ? label : label.label));
+        assert(labels.includes('Mdf'), `a material is among ${labels.join(', ')}`);
+        assert(!labels.includes('ShelfJoint'), 'a joint is no material');
     });
 
     test('a name leads to its declaration in another file', async () => {
@@ -38,6 +58,15 @@ suite('Casewright in the editor', () => {
         equal(location.uri.path, shopUri.path);
         const shop = await vscode.workspace.openTextDocument(shopUri);
         equal(shop.getText(location.range), 'WalnutPly');
+    });
+
+    test('a name of the library leads to a document that can be read', async () => {
+        const shop = await vscode.workspace.openTextDocument(shopUri);
+        const [target] = await ask<vscode.LocationLink[]>('vscode.executeDefinitionProvider', place(shop, LIBRARY_NAME));
+        assert(target, 'a declaration is found');
+        const library = await vscode.workspace.openTextDocument(target.targetUri);
+        equal(library.uri.scheme, 'casewright');
+        equal(library.getText(target.targetSelectionRange), LIBRARY_NAME);
     });
 
     test('all uses of a name are found', async () => {
