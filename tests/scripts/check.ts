@@ -3,14 +3,14 @@
  * Goes on after a failure, tells how long each stage took, and ends with one line that sums up stages and tests.
  */
 import { spawn } from 'node:child_process';
-import { existsSync } from 'node:fs';
+import { existsSync, statSync } from 'node:fs';
 import { readdir, readFile } from 'node:fs/promises';
 import * as path from 'node:path';
 
 const root = path.resolve(import.meta.dirname, '../..');
 
-/** Folders whose content comes from `npm run generate` and `npm run docs`, and is kept in the repository all the same. */
-const GENERATED = ['language/src/generated', 'language/docs', 'extension/syntaxes'];
+/** Files and folders whose content comes from `npm run generate` and `npm run docs`, and is kept in the repository all the same. */
+const GENERATED = ['language/src/generated', 'language/src/workspace/library-texts.ts', 'language/docs', 'extension/syntaxes'];
 
 interface Outcome {
     readonly passed: number;
@@ -72,16 +72,18 @@ async function generatedFilesAreFresh(): Promise<Outcome> {
 }
 
 async function contents(): Promise<Map<string, string>> {
-    const files = new Map<string, string>();
-    for (const folder of GENERATED.filter((generated) => existsSync(path.join(root, generated)))) {
-        for (const entry of await readdir(path.join(root, folder), { recursive: true, withFileTypes: true })) {
-            if (entry.isFile()) {
-                const file = path.join(entry.parentPath, entry.name);
-                files.set(path.relative(root, file), await readFile(file, 'utf8'));
-            }
-        }
+    const present = GENERATED.map((generated) => path.join(root, generated)).filter((place) => existsSync(place));
+    const files = (await Promise.all(present.map(filesIn))).flat();
+    const texts = await Promise.all(files.map((file) => readFile(file, 'utf8')));
+    return new Map(files.map((file, index) => [path.relative(root, file), texts[index] ?? '']));
+}
+
+async function filesIn(place: string): Promise<string[]> {
+    if (statSync(place).isFile()) {
+        return [place];
     }
-    return files;
+    const entries = await readdir(place, { recursive: true, withFileTypes: true });
+    return entries.filter((entry) => entry.isFile()).map((entry) => path.join(entry.parentPath, entry.name));
 }
 
 async function npmRun(script: string, ...options: string[]): Promise<{ code: number; output: string }> {
