@@ -113,7 +113,18 @@ export class FileLowering {
 
     /** Whether a syntax error was found in the lines of a span. */
     isBroken(span: Span): boolean {
-        return this.brokenLines.some(({ start, end }) => start <= span.end && span.start <= end);
+        let before = 0;
+        let after = this.brokenLines.length;
+        while (before < after) {
+            const middle = (before + after) >> 1;
+            if (this.brokenLines[middle]!.end < span.start) {
+                before = middle + 1;
+            } else {
+                after = middle;
+            }
+        }
+        const first = this.brokenLines[before];
+        return first !== undefined && first.start <= span.end;
     }
 
     endOfLine(offset: number): number {
@@ -139,7 +150,7 @@ interface Line {
     readonly end: number;
 }
 
-/** The lines in which there is a syntax error. */
+/** The lines in which there is a syntax error, in the order of the text. */
 function linesWithErrors({ parseResult }: LangiumDocument, text: string): Line[] {
     const { lexerErrors, lexerReport, parserErrors } = parseResult;
     const offsets = [...lexerErrors, ...(lexerReport?.diagnostics ?? [])].map(({ offset }) => offset ?? 0);
@@ -148,10 +159,12 @@ function linesWithErrors({ parseResult }: LangiumDocument, text: string): Line[]
             offsets.push(token.startOffset);
         }
     }
-    return offsets.map((offset) => {
-        const end = text.indexOf('\n', offset);
-        return { start: text.lastIndexOf('\n', offset - 1) + 1, end: end < 0 ? text.length : end };
-    });
+    return offsets
+        .sort((a, b) => a - b)
+        .map((offset) => {
+            const end = text.indexOf('\n', offset);
+            return { start: text.lastIndexOf('\n', offset - 1) + 1, end: end < 0 ? text.length : end };
+        });
 }
 
 function wordsIn(line: string): string[] {

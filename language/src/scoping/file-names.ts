@@ -49,6 +49,8 @@ export class FileNames implements LocalSymbols {
     private readonly blocks = new Map<AstNode, Block>();
     private readonly byNode = new Map<AstNode, DeclaredName>();
     private readonly paths = new Set<string>();
+    /** The last number that was given to a namesake, by the path they share. */
+    private readonly lastAgain = new Map<string, number>();
     /** Which branch of which `if` is being read, innermost last. */
     private branches: readonly { readonly of: If; readonly side: number }[] = [];
     private readonly branchOf = new Map<DeclaredName, FileNames['branches']>();
@@ -148,9 +150,12 @@ export class FileNames implements LocalSymbols {
         const plain = block.path === '' ? name : `${block.path}.${name}`;
         let path = plain;
         if (!shared) {
-            for (let again = 2; this.paths.has(path); again++) {
-                path = `${plain}~${again}`;
+            // Each search goes on where the last one for the name ended, or a thousand namesakes would take half a million looks.
+            let again = this.lastAgain.get(plain) ?? 1;
+            while (this.paths.has(path)) {
+                path = `${plain}~${++again}`;
             }
+            this.lastAgain.set(plain, again);
         }
         this.paths.add(path);
         return path;
