@@ -22,8 +22,8 @@ describe.each(boundaryRules)('$title', ({ advice, forbids, caught, allowed }) =>
     });
 });
 
-describe('folders do not import one another in a circle', () => {
-    const advice = 'move what both folders need into a third that imports neither, or into the one that the other may use';
+describe('a folder and what stands beside it do not import one another in a circle', () => {
+    const advice = 'move what both need into a third place that imports neither, or into the one that the other may use';
 
     it('is kept', () => {
         expect(folderCycles(imports), advice).toEqual([]);
@@ -41,6 +41,26 @@ describe('folders do not import one another in a circle', () => {
                 'then shared/src/casework/model/part.ts:3 imports ../size/rough.js, ' +
                 'then shared/src/casework/size/rough.ts:4 imports ../edge/band.js',
         ]);
+    });
+
+    it('would catch a folder that imports a file which imports the folder', () => {
+        const circle = [
+            importFrom('language/src/services.ts', './analysis/analyses.js', 7),
+            importFrom('language/src/analysis/workspace.ts', '../services.js', 8),
+        ];
+        expect(folderCycles(circle)).toEqual([
+            'language/src/analysis/workspace.ts:8 imports ../services.js, then language/src/services.ts:7 imports ./analysis/analyses.js',
+        ]);
+    });
+
+    it('lets a folder use files that stand beside it, and files of one folder know one another', () => {
+        const allowed = [
+            importFrom('cli/src/main.ts', './commands/check.js'),
+            importFrom('cli/src/commands/check.ts', '../paths.js'),
+            importFrom('cli/src/commands/check.ts', './build.js'),
+            importFrom('cli/src/commands/build.ts', './check.js'),
+        ];
+        expect(folderCycles(allowed)).toEqual([]);
     });
 });
 
