@@ -1,15 +1,16 @@
 /** Arguments that name one or several of a few words. */
 import { closestWords } from 'casewright-shared/rules';
-import { InvalidArgumentError } from 'commander';
+import { CouldNotRun } from './could-not-run.js';
 
 /**
  * A reader of an argument that is one of a few words.
  * @param what one of them is called in a message: `a format`
+ * The reader throws CouldNotRun if the argument is none of them.
  */
 export function oneOf<Word extends string>(words: readonly Word[], what: string): (argument: string) => Word {
     return (argument) => {
         const found = words.find((word) => word === argument);
-        if (found === undefined) throw new InvalidArgumentError(notOneOf(words, what, argument));
+        if (found === undefined) throw notOneOf(words, what, argument);
         return found;
     };
 }
@@ -20,10 +21,12 @@ export function someOf<Word extends string>(words: readonly Word[], what: string
     return (argument, before = []) => [...new Set([...before, ...argument.split(',').map((one) => read(one.trim()))])];
 }
 
-function notOneOf(words: readonly string[], what: string, argument: string): string {
+function notOneOf(words: readonly string[], what: string, argument: string): CouldNotRun {
     const [closest] = closestWords(argument, words);
-    const found = argument === '' ? `${what} is missing` : `\`${argument}\` is not ${what}`;
-    return `${found}${closest === undefined ? '' : `; did you mean \`${closest}\`?`}\nthere is ${listed(words)}`;
+    return new CouldNotRun(argument === '' ? `${what} is missing` : `\`${argument}\` is not ${what}`, [
+        ...(closest === undefined ? [] : [`did you mean \`${closest}\`?`]),
+        `there is ${listed(words)}`,
+    ]);
 }
 
 /** `a`, `b` and `c` */

@@ -46,11 +46,11 @@ function commandLine(terminal: Terminal, end: (code: ExitCode) => void): Command
         .helpOption('--help', 'show what there is')
         .helpCommand(false)
         .addHelpText('after', closing)
-        .showHelpAfterError('`casewright --help` shows what there is')
+        .showHelpAfterError('    `casewright --help` shows what there is')
         .configureOutput({
             writeOut: (text) => terminal.write(text),
             writeErr: (text) => terminal.tell(text),
-            outputError: (text, write) => write(text.replace(/^error: /, 'casewright: ')),
+            outputError: (text, write) => write(inOurStyle(text)),
         })
         .exitOverride();
     addCheck(program, terminal, end);
@@ -59,6 +59,14 @@ function commandLine(terminal: Terminal, end: (code: ExitCode) => void): Command
     addExplain(program, terminal, end);
     addLanguageServer(program);
     return program;
+}
+
+/** A message of the library that reads the arguments, written as all our messages are. */
+function inOurStyle(message: string): string {
+    return message
+        .replace(/^error: /, 'casewright: ')
+        .replaceAll("'", '`')
+        .replace(/^\(Did you mean (.*)\?\)$/m, '    did you mean `$1`?');
 }
 
 type AddCommand = (program: Command, terminal: Terminal, end: (code: ExitCode) => void) => void;

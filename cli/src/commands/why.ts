@@ -53,7 +53,7 @@ function noSuchSize({ reached, missing, known }: Extract<LookUp, { readonly miss
     const [first = ''] = missing.split('.');
     const [closest] = closestWords(first, known);
     const there = `there is ${known.map((name) => `\`${name}\``).join(', ')}`;
-    if (missing === '') return new CouldNotRun(`\`${reached}\` is no size: ask for one of it`, [there]);
+    if (missing === '') return new CouldNotRun(`\`${reached}\` is a thing, not a size: ask for one of its sizes`, [there]);
     return new CouldNotRun(`${reached === '' ? `\`${file}\`` : `\`${reached}\``} has no \`${missing}\``, [
         ...(closest === undefined ? [] : [`did you mean \`${closest}\`?`]),
         there,

@@ -17,10 +17,14 @@ export class Designs {
      * @throws CouldNotRun if the file cannot be read; that a file which it uses is not there, or cannot be read, is a finding
      */
     async analyse(file: string): Promise<Analysis> {
-        return await this.workspace.analyse(uriOf(this.workingFolder, file));
+        const uri = uriOf(this.workingFolder, file);
+        return await this.workspace.analyse(uri).catch((error: unknown) => {
+            this.unreadable.delete(uri); // said by the error itself
+            throw isStackUsedUp(error) ? nestedTooDeeply(shownPath(this.workingFolder, fileURLToPath(uri))) : error;
+        });
     }
 
-    /** Why files that are there could not be read, each in a sentence without a stop. A finding at their `use` only says that it is so. */
+    /** Why files that are used and are there could not be read, each in a sentence without a stop. A finding at their `use` only says that it is so. */
     get reasons(): readonly string[] {
         return [...this.unreadable.values()].map(({ message, advice }) => [message, ...advice].join('; '));
     }
@@ -35,4 +39,15 @@ export class Designs {
             throw error;
         }
     }
+}
+
+/** Whether a text has so many blocks inside one another that reading it used up the stack of calls. */
+function isStackUsedUp(error: unknown): boolean {
+    return error instanceof RangeError && error.message.includes('call stack');
+}
+
+function nestedTooDeeply(shown: string): CouldNotRun {
+    return new CouldNotRun(`\`${shown}\` cannot be read: blocks or parentheses in it are nested thousands deep`, [
+        'if it is a design, look for a `{` or `(` without its other half',
+    ]);
 }

@@ -8,8 +8,9 @@ import { systemCode, systemReason } from '../system-error.js';
 
 const extension = '.case';
 
-/** More than any design: what is larger was named by mistake, and reading it would take minutes. */
-const largestSize = 32 * 1024 * 1024;
+/** More than any design has: what is larger was named by mistake, and to read it would take minutes. */
+const mostBytes = 16 * 1024 * 1024;
+const mostLines = 200_000;
 
 /** A file that is not there. */
 export class MissingFile extends CouldNotRun {}
@@ -29,18 +30,23 @@ export async function readTextFile(file: string, shown: string): Promise<string>
     if (found.isDirectory()) {
         throw new CouldNotRun(`\`${shown}\` is a folder, not a file`, designsIn(await namesOfDesigns(file)));
     }
-    if (!found.isFile()) throw new CouldNotRun(`\`${shown}\` is no file on a disk`, [`name a file that ends in \`${extension}\``]);
+    if (!found.isFile()) throw new CouldNotRun(`\`${shown}\` is not an ordinary file`, [`name a file that ends in \`${extension}\``]);
     if (path.extname(file).toLowerCase() !== extension) {
         throw new CouldNotRun(`\`${shown}\` is no design: the name of a design ends in \`${extension}\``);
     }
-    if (found.size > largestSize) {
-        const size = (bytes: number) => `${Math.round(bytes / 1024 / 1024)} MB`;
-        throw new CouldNotRun(`\`${shown}\` has ${size(found.size)}; a design may have ${size(largestSize)} at most`);
-    }
+    if (found.size > mostBytes) throw tooLarge(shown, found.size / 1024 / 1024, mostBytes / 1024 / 1024, 'MB');
     const bytes = await readFile(file).catch((error: unknown) => {
         throw new CouldNotRun(`\`${shown}\` cannot be read: ${systemReason(error)}`);
     });
-    return decode(bytes, shown);
+    const text = decode(bytes, shown);
+    const lines = text.split('\n').length;
+    if (lines > mostLines) throw tooLarge(shown, lines, mostLines, 'lines');
+    return text;
+}
+
+function tooLarge(shown: string, found: number, most: number, unit: string): CouldNotRun {
+    const inWords = (count: number) => `${Math.ceil(count).toLocaleString('en-US')} ${unit}`;
+    return new CouldNotRun(`\`${shown}\` has ${inWords(found)}; a design may have ${inWords(most)} at most`);
 }
 
 function decode(bytes: Buffer, shown: string): string {

@@ -1,5 +1,5 @@
 /** The folder that documents are written to. Nothing in it is replaced that the tool did not write, and nothing is deleted. */
-import { lstat, mkdir, readFile, rmdir } from 'node:fs/promises';
+import { lstat, mkdir, readFile, rmdir, stat } from 'node:fs/promises';
 import * as path from 'node:path';
 import { CouldNotRun } from '../could-not-run.js';
 import { pathFrom } from '../paths.js';
@@ -34,7 +34,7 @@ export async function writeDocuments(documents: readonly NewDocument[], destinat
     const design = pathFrom(folder, destination.design);
     const before = await attempt(shown, () => recordIn(destination, design));
     for (const document of documents) await attempt(shown, () => refuseToReplace(document, before, destination));
-    const made = await attempt(shown, () => mkdir(folder, { recursive: true }));
+    const made = await attempt(shown, () => makeFolder(folder));
     const written = new Map<string, string>();
     try {
         await replaceFiles(
@@ -44,7 +44,7 @@ export async function writeDocuments(documents: readonly NewDocument[], destinat
     } catch (error) {
         // What is in its place belongs into the record also if another file could not follow. The first error is the one to tell.
         if (written.size > 0) await writeRecordOf(destination, design, new Map([...before, ...written])).catch(() => {});
-        else await removeMade(folder, made).catch(() => {});
+        else await removeFolders(made).catch(() => {});
         throw couldNotWrite(error, destination);
     }
     const older = await stillThere(
@@ -77,10 +77,7 @@ async function recordIn({ folder, shown }: Destination, design: string): Promise
 
 async function refuseToReplace({ name, text }: NewDocument, before: BuildRecord['files'], { folder, shown }: Destination): Promise<void> {
     const file = path.join(folder, name);
-    const there = await lstat(file).catch((error: unknown) => {
-        if (systemCode(error) === 'ENOENT') return undefined;
-        throw error;
-    });
+    const there = await unlessMissing(lstat(file));
     if (!there) return;
     const hash = there.isFile() ? hashOf(await readFile(file)) : undefined;
     // The same bytes can be put there again, whoever wrote them.
@@ -103,11 +100,49 @@ async function stillThere(folder: string, names: readonly string[]): Promise<str
     return there.sort();
 }
 
-/** Takes away the folders that were made for nothing: from the innermost out to the first that was made. */
-async function removeMade(folder: string, firstMade: string | undefined): Promise<void> {
-    if (firstMade === undefined) return;
-    for (let at = folder; at.length >= firstMade.length; at = path.dirname(at)) await rmdir(at);
+/**
+ * Makes a folder and those that it is in, as far as they are not there.
+ *
+ * One by one: on a file system that refuses a new folder with ENOENT, as /proc does, Node 24 with `recursive` tries for ever.
+ * @returns the folders that were made, the outermost first
+ */
+async function makeFolder(folder: string): Promise<string[]> {
+    const missing: string[] = [];
+    let at = folder;
+    while (!(await isFolder(at))) {
+        missing.unshift(at);
+        at = path.dirname(at);
+    }
+    for (const one of missing) await mkdir(one);
+    return missing;
 }
+
+async function isFolder(folder: string): Promise<boolean> {
+    const there = await unlessMissing(stat(folder));
+    if (there && !there.isDirectory()) throw Object.assign(new Error(`${folder} is a file`), { code: 'ENOTDIR' });
+    return there !== undefined;
+}
+
+/** Takes away folders that were made for nothing. */
+async function removeFolders(made: readonly string[]): Promise<void> {
+    for (const folder of made.toReversed()) await rmdir(folder);
+}
+
+/** What a call to the file system finds; undefined if there is nothing. */
+async function unlessMissing<Result>(found: Promise<Result>): Promise<Result | undefined> {
+    try {
+        return await found;
+    } catch (error) {
+        if (systemCode(error) === 'ENOENT') return undefined;
+        throw error;
+    }
+}
+
+const folderReasons: Readonly<Record<string, string>> = {
+    EEXIST: 'it is a file, or a file is in the way of it',
+    ENOTDIR: 'it is a file, or a file is in the way of it',
+    ENOENT: 'no folder can be made there',
+};
 
 /** Turns an error of the operating system into words about the folder. */
 async function attempt<Result>(shown: string, act: () => Promise<Result>): Promise<Result> {
@@ -115,9 +150,8 @@ async function attempt<Result>(shown: string, act: () => Promise<Result>): Promi
         return await act();
     } catch (error) {
         if (error instanceof CouldNotRun) throw error;
-        throw systemCode(error) === 'EEXIST' || systemCode(error) === 'ENOTDIR'
-            ? new CouldNotRun(`the documents cannot be written to \`${shown}\`: it is a file, or a file is in the way of it`)
-            : new CouldNotRun(`the documents cannot be written to \`${shown}\`: ${systemReason(error)}`);
+        const reason = folderReasons[systemCode(error) ?? ''] ?? systemReason(error);
+        throw new CouldNotRun(`the documents cannot be written to \`${shown}\`: ${reason}`);
     }
 }
 
