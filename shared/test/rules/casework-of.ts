@@ -139,7 +139,7 @@ export function board(place: number, kind: string, name: string, x: Stretch, y: 
     };
 }
 
-export function mm(of: Measure): number {
+function mm(of: Measure): number {
     return real.toNumber(of.quantity.value);
 }
 

@@ -35,6 +35,13 @@ describe('PLC-003 parts-overlap', () => {
         ]);
     });
 
+    test('parts that cross are said to cross: no distance mends that', () => {
+        const post = board(4, 'divider', 'Post', ['14in', '14.72in'], ['0in', '11in'], ['0in', '36in']);
+        expect(findingsOf('PLC-003', caseworkOf({ parts: [...bookcase([12]), post] }))).toEqual([
+            'Case.Post: `Post` and `Tier[1]` cross: each goes through the other',
+        ]);
+    });
+
     const intoSide = board(4, 'shelf', 'Extra', ['0.47in', '29.28in'], ['0in', '11in'], ['11in', '11.72in']);
 
     test('a dado makes room for what it adds to the shelf, and for no more', () => {

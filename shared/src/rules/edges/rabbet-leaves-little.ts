@@ -52,10 +52,11 @@ case Bookcase of Ply {
     check(casework, report) {
         const speaker = speakerFor(casework);
         for (const { part, edge, step } of edgeStepsIn(casework)) {
+            if (!letsIn(step)) continue;
             const depth = amountOf(step);
             const { thickness } = part.sizes.finished;
             const nominal = nominalThicknessOf(casework, part);
-            if (!letsIn(step) || !step.amount || depth === undefined || !thickness || nominal === undefined) continue;
+            if (!step.amount || depth === undefined || !thickness || nominal === undefined) continue;
             const left = millimetresOf(thickness) - depth;
             const deepest = nominal * (1 - share);
             // What goes through is the error of another rule.

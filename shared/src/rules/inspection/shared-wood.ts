@@ -6,10 +6,20 @@ import { boxAlongside, type FrontLines } from './front-line.js';
 import { jointsBetween } from './neighbours.js';
 import { millimetresOf } from './sound-parts.js';
 
+const axes: readonly SpaceAxis[] = ['x', 'y', 'z'];
+
 export interface SharedWood {
     /** The axis along which the least must be given up to part them. */
     readonly axis: SpaceAxis;
     /** How much of it is claimed twice, in mm, beyond what was made for it. */
+    readonly depth: number;
+    /** Whether they cross: each stands out of the other on two opposite sides. */
+    readonly isCross: boolean;
+}
+
+/** So much room for another part, along an axis. */
+interface Room {
+    readonly axis: SpaceAxis;
     readonly depth: number;
 }
 
@@ -25,12 +35,17 @@ export function sharedWood(casework: Casework, lines: FrontLines, a: Part, b: Pa
         depth: size[axis] - depth,
     }));
     const least = beyond.reduce((one, other) => (other.depth < one.depth ? other : one));
-    return least.depth > tolerance.fit ? least : undefined;
+    return least.depth > tolerance.fit ? { ...least, isCross: standsOut(a, b) && standsOut(b, a) } : undefined;
 }
 
 /** Whether a rabbet or groove of one of two parts is made for the other. */
 export function roomMade(a: Part, b: Part): boolean {
     return cutsFor(a, b).length > 0 || cutsFor(b, a).length > 0;
+}
+
+/** Whether the one stands out of the other on two opposite sides. */
+function standsOut({ box: one }: Part, { box: other }: Part): boolean {
+    return axes.some((axis) => one.least[axis] < other.least[axis] - tolerance.fit && one.most[axis] > other.most[axis] + tolerance.fit);
 }
 
 function thinnestAxis(box: Box): SpaceAxis {
@@ -39,12 +54,12 @@ function thinnestAxis(box: Box): SpaceAxis {
 }
 
 /** A dado or a tenon lets the one into the other by what it adds to it, the way the two overlap least. */
-function roomByJoints(joints: readonly Joint[], axis: SpaceAxis): readonly SharedWood[] {
+function roomByJoints(joints: readonly Joint[], axis: SpaceAxis): readonly Room[] {
     return joints.flatMap(({ adds }) => (adds ? [{ axis, depth: millimetresOf(adds) }] : []));
 }
 
 /** A rabbet or groove of the host takes the guest in as deep as it goes; one of unknown depth, however deep. */
-function roomByCuts(host: Part, guest: Part): readonly SharedWood[] {
+function roomByCuts(host: Part, guest: Part): readonly Room[] {
     const axis = host.directions.thickness;
     return cutsFor(host, guest).map(({ amount }) => ({ axis, depth: amount ? millimetresOf(amount) : Number.POSITIVE_INFINITY }));
 }

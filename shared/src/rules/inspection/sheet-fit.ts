@@ -17,6 +17,8 @@ export interface SheetFit {
 export interface Misfit extends SheetFit {
     readonly piece: Piece;
     readonly parts: readonly Part[];
+    /** Their names, each once: what two builds of one case have in common has one name. */
+    readonly names: readonly string[];
 }
 
 /** All pieces that fit as badly as asked, those of one statement and one size together. */
@@ -29,7 +31,7 @@ export function misfitsIn(casework: Casework, answer: SheetFit['answer']): reado
         const key = [part.span.file, part.span.start, fit.material.id, fit.length, fit.width, piece.role, piece.grain].join(' ');
         const alike = found.get(key);
         const parts = alike?.parts.includes(part) ? alike.parts : [...(alike?.parts ?? []), part];
-        found.set(key, { ...fit, piece, ...alike, parts });
+        found.set(key, { ...fit, piece, ...alike, parts, names: [...new Set(parts.map(({ name }) => name))] });
     }
     return [...found.values()];
 }

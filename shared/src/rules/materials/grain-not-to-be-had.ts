@@ -48,14 +48,14 @@ case Bookcase of Ply {
     },
     check(casework, report) {
         const speaker = speakerFor(casework);
-        for (const { piece, parts, material, length, width } of misfitsIn(casework, 'across the grain')) {
+        for (const { piece, parts, names, material, length, width } of misfitsIn(casework, 'across the grain')) {
             const [along, across] = piece.grain === 'width' ? [width, length] : [length, width];
             const found = `${speaker.millimetres(along)} along the grain and ${speaker.millimetres(across)} across it`;
             report({
                 span: parts[0]!.nameSpan,
                 part: parts[0]!.path,
                 concerns: parts.map(({ path }) => path),
-                message: `${namesInWords(parts.map(({ name }) => name))} ${parts.length > 1 ? 'want' : 'wants'} ${found}, and a sheet of \`${material.name}\` has that only the other way round`,
+                message: `${namesInWords(names)} ${names.length > 1 ? 'want' : 'wants'} ${found}, and a sheet of \`${material.name}\` has that only the other way round`,
                 hint: `turn its grain, \`grain ${piece.grain === 'width' ? 'length' : 'width'}\`, or take a material with other sheets`,
                 found,
                 related: [{ span: material.nameSpan, message: `\`${material.name}\`` }],

@@ -66,10 +66,10 @@ case Bookcase of Ply {
     },
 });
 
-function whatIs({ piece, parts }: Misfit): string {
-    const names = namesInWords(parts.map(({ name }) => name));
-    if (piece.role === 'layer') return `a layer of ${names} is`;
-    return `${names} ${parts.length > 1 ? 'are' : 'is'}`;
+function whatIs({ piece, names }: Misfit): string {
+    const said = namesInWords(names);
+    if (piece.role === 'layer') return `a layer of ${said} is`;
+    return `${said} ${names.length > 1 ? 'are' : 'is'}`;
 }
 
 function largestSheet(material: Thing, speaker: Speaker): string {

@@ -1,8 +1,12 @@
+import type { Part } from '../../casework/index.js';
 import { defineRule } from '../define-rule.js';
 import { frontLinesOf } from '../inspection/front-line.js';
 import { neighboursIn } from '../inspection/neighbours.js';
-import { sharedWood } from '../inspection/shared-wood.js';
-import { speakerFor } from '../inspection/speaker.js';
+import { type SharedWood, sharedWood } from '../inspection/shared-wood.js';
+import { type Speaker, speakerFor } from '../inspection/speaker.js';
+import type { Found } from '../rule.js';
+
+type Said = Pick<Found, 'message' | 'hint' | 'found'>;
 
 const direction = { x: 'across the width', y: 'in the depth', z: 'in the height' } as const;
 
@@ -37,6 +41,19 @@ case Bookcase of Ply {
 }
 `,
             },
+            {
+                note: 'The divider was written first and stands from bottom to top; the shelf was meant for the opening on its left.',
+                text: `material Ply : plywood { thickness 3/4in   sheet 48in x 96in   grain length }
+
+case Bookcase of Ply {
+    width 48in   height 36in   depth 11in
+    side Left, Right
+    divider Post at middle
+    shelf »Low« at 12in
+    join every shelf to every side with { glue }
+}
+`,
+            },
         ],
         good: [
             {
@@ -51,6 +68,18 @@ case Bookcase of Ply {
 }
 `,
             },
+            {
+                text: `material Ply : plywood { thickness 3/4in   sheet 48in x 96in   grain length }
+
+case Bookcase of Ply {
+    width 48in   height 36in   depth 11in
+    side Left, Right
+    divider Post at middle as Near, Far
+    shelf Low in Near at 12in
+    join Low to Left, Post with { glue }
+}
+`,
+            },
         ],
     },
     check(casework, report) {
@@ -59,16 +88,30 @@ case Bookcase of Ply {
         for (const { earlier, later } of neighboursIn(casework)) {
             const shared = sharedWood(casework, lines, earlier, later);
             if (!shared) continue;
-            const depth = speaker.millimetres(shared.depth);
             report({
                 span: later.nameSpan,
                 part: later.path,
-                message: `\`${later.name}\` and \`${earlier.name}\` claim the same wood: they overlap by ${depth} ${direction[shared.axis]}`,
-                hint: `move one of them by ${depth}, or let one into the other with a joint, a rabbet or a groove made for it`,
-                found: depth,
-                needed: 'no overlap',
+                ...(shared.isCross ? sayCross(later, earlier) : sayOverlap(shared, later, earlier, speaker)),
+                needed: 'no wood claimed twice',
                 related: [{ span: earlier.nameSpan, message: `\`${earlier.name}\`, written before it` }],
             });
         }
     },
 });
+
+function sayOverlap({ axis, depth }: SharedWood, later: Part, earlier: Part, speaker: Speaker): Said {
+    const by = speaker.millimetres(depth);
+    return {
+        message: `\`${later.name}\` and \`${earlier.name}\` claim the same wood: they overlap by ${by} ${direction[axis]}`,
+        hint: `move one of them by ${by}, or let one into the other with a joint, a rabbet or a groove made for it`,
+        found: by,
+    };
+}
+
+function sayCross(later: Part, earlier: Part): Said {
+    return {
+        message: `\`${later.name}\` and \`${earlier.name}\` cross: each goes through the other`,
+        hint: `put \`${later.name}\` into one of the openings beside \`${earlier.name}\`, or stop \`${earlier.name}\` at it: what is written later stops where it meets what is written before`,
+        found: 'a crossing',
+    };
+}
