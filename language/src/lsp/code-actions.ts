@@ -79,9 +79,19 @@ function allow({ severity, name, part }: Finding, analysis: Analysis, diagnostic
     if (!assembly || end === undefined) {
         return [];
     }
-    const text = `    allow ${name} on ${part.slice(assembly.path.length + 1)} because ""\n`;
+    const text = `    allow ${name} on ${alike(part, assembly.path, casework).join(', ')} because ""\n`;
     const edit = editOf([{ title: '', span: { file: design.file, start: end, end }, text, safe: false }], analysis);
     return [{ title: `Allow ${name} here, with a reason`, kind: CodeActionKind.QuickFix, diagnostics, edit }];
+}
+
+/** A part and those of one statement with it, as they are called in their case: what is flagged in one is said of all of them. */
+function alike(part: string, assembly: string, { parts }: Analysis['casework']): readonly string[] {
+    const span = parts.get(part)?.span;
+    const together = [...parts.values()].filter(
+        (one) => one.span === span || (one.span.start === span?.start && one.span.file === span.file),
+    );
+    const names = together.map(({ path }) => path).filter((path) => path.startsWith(`${assembly}.`));
+    return [...new Set((names.length > 0 ? names : [part]).map((path) => path.slice(assembly.length + 1).replace(/\[[0-9]+\]$/, '')))];
 }
 
 function buildOf(name: string | undefined, { design }: Analysis): string | undefined {

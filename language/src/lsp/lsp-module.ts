@@ -3,6 +3,7 @@ import type { LangiumDocument, Module } from 'langium';
 import type { LangiumServices, LangiumSharedServices, PartialLangiumServices, PartialLangiumSharedServices } from 'langium/lsp';
 import type { Diagnostic } from 'vscode-languageserver';
 import type { CasewrightAddedServices, CasewrightAddedSharedServices } from '../casewright-module.js';
+import { CasewrightFormatter } from '../formatting/casewright-formatter.js';
 import { CasewrightCodeActions } from './code-actions.js';
 import { CasewrightCompletion } from './completion/casewright-completion.js';
 import { CasewrightValidator } from './diagnostics/casewright-validator.js';
@@ -48,6 +49,7 @@ export function casewrightEditorModule(later: Later | undefined): Module<Service
             DocumentLinkProvider: (services) => new CasewrightLinks(usedFilesOf(services)),
             DocumentSymbolProvider: (services) => new CasewrightOutline(services.references.VisibleNames),
             FoldingRangeProvider: () => new CasewrightFolding(),
+            Formatter: (services) => new CasewrightFormatter(services),
             HoverProvider: (services) =>
                 new CasewrightHover(services.analysis.Analyses, services.references.VisibleNames, services.editor.Occurrences),
             ReferencesProvider: (services) => new CasewrightReferences(services.editor.Occurrences),

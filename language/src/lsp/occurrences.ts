@@ -37,7 +37,7 @@ export class Occurrences {
         return segment && segment.offset <= leaf.offset && leaf.end <= segment.end ? name : undefined;
     }
 
-    /** Everywhere that a thing is named: first where it is declared. */
+    /** Everywhere that a thing is named: first where it is declared, then file by file and line by line. */
     of(name: DeclaredName): readonly Occurrence[] {
         const declarations = this.declarationsOf(name);
         const nodes = new Set(declarations.map(({ node }) => node));
@@ -46,17 +46,24 @@ export class Occurrences {
             return range ? [{ document: one.document, range, node: one.node, isDeclaration: true }] : [];
         });
         for (const document of this.documents.all) {
-            for (const reference of document.references as Reference[]) {
-                const range = this.rangeIn(reference, name, nodes);
-                if (range && reference.$refNode) {
-                    found.push({ document, range, node: reference.$refNode.astNode, isDeclaration: false });
-                }
-            }
-            if (name.sort === 'parameter') {
-                found.push(...this.argumentsFor(name, document));
-            }
+            const uses = [
+                ...this.referencesIn(document, name, nodes),
+                ...(name.sort === 'parameter' ? this.argumentsFor(name, document) : []),
+            ];
+            found.push(
+                ...uses.sort((a, b) => a.range.start.line - b.range.start.line || a.range.start.character - b.range.start.character),
+            );
         }
         return found;
+    }
+
+    private *referencesIn(document: LangiumDocument, name: DeclaredName, nodes: ReadonlySet<AstNode>): Iterable<Occurrence> {
+        for (const reference of document.references as Reference[]) {
+            const range = this.rangeIn(reference, name, nodes);
+            if (range && reference.$refNode) {
+                yield { document, range, node: reference.$refNode.astNode, isDeclaration: false };
+            }
+        }
     }
 
     /** Both branches of an `if` may declare a thing of one name: they are one thing. */

@@ -1,5 +1,5 @@
-import { describe, expect, test } from 'vitest';
 import { type LangiumDocument, TextDocument, URI } from 'langium';
+import { describe, expect, test } from 'vitest';
 import { type Diagnostic, DiagnosticTag } from 'vscode-languageserver';
 import { WhileTyping } from '../../src/lsp/diagnostics/while-typing.js';
 import { Editor } from './editor.js';
@@ -90,7 +90,9 @@ describe('diagnostics', () => {
             for (const broken of [`${line} )`, line.replace(/^(\s*)(\S)/, '$1=$2'), line.replace(/^(\s*)\S+/, '$1sh')]) {
                 await editor.type(design.replace(line, () => broken));
                 const errors = editor.diagnostics().filter(({ severity }) => severity === 1);
-                const elsewhere = errors.filter(({ range }) => range.start.line !== number).map(({ range, message }) => `${range.start.line + 1}: ${message}`);
+                const elsewhere = errors
+                    .filter(({ range }) => range.start.line !== number)
+                    .map(({ range, message }) => `${range.start.line + 1}: ${message}`);
                 expect({ broken, elsewhere }).toEqual({ broken, elsewhere: [] });
             }
         }

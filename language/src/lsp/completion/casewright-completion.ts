@@ -75,7 +75,8 @@ export class CasewrightCompletion implements CompletionProvider {
             files: this.documents.all
                 .filter(({ uri }) => uri.scheme === document.uri.scheme && uri.path !== document.uri.path)
                 .map(({ uri }) => UriUtils.relative(UriUtils.dirname(document.uri), uri))
-                .toArray(),
+                .toArray()
+                .sort((a, b) => a.split('/').length - b.split('/').length || (a < b ? -1 : 1)),
         };
     }
 

@@ -7,7 +7,6 @@ import type { Hover, HoverParams } from 'vscode-languageserver';
 import type { Analyses } from '../../analysis/analyses.js';
 import type { Analysis } from '../../analysis/analysis.js';
 import type * as Ast from '../../generated/ast.js';
-import type { DeclaredName } from '../../scoping/declared-name.js';
 import type { VisibleNames } from '../../scoping/visible-names.js';
 import type { Occurrences } from '../occurrences.js';
 import { type WordAt, wordAt } from '../word-at.js';
@@ -36,8 +35,8 @@ export class CasewrightHover implements HoverProvider {
         }
         const name = this.occurrences.declaredAt(word);
         const value = this.value(word, analysis);
-        if (name && !(value && isValueOf(name))) {
-            return declaredText(name, analysis, indexBehind(word.node));
+        if (name) {
+            return declaredText(name, analysis, { index: indexBehind(word.node), value });
         }
         return paragraphs(value && measureText(value, analysis), word.node.$type === 'Literal' ? undefined : wordText(word));
     }
@@ -80,11 +79,6 @@ function literalValue({ text }: Ast.Literal): Measure | undefined {
 /** `doorway 32in x 80in`: no one value is that of the property. */
 function isSeveralValues(value: Ast.Expression | undefined): boolean {
     return value?.$type === 'By' || value?.$type === 'List' || value?.$type === 'Dimensions' || value?.$type === 'Interval';
-}
-
-/** Of a value with a name its value is shown, not its declaration. */
-function isValueOf({ sort }: DeclaredName): boolean {
-    return sort === 'let' || sort === 'parameter' || sort === 'index';
 }
 
 function isKindOfStatement({ $type }: AstNode): boolean {

@@ -1,5 +1,5 @@
 // Hovers over names: what the declared thing has become. Knows declared names and where their casework is.
-import type { Assembly, Casework, CurveModel, Opening, Part, Span } from 'casewright-shared/casework';
+import type { Assembly, Casework, CurveModel, Measure, Opening, Part, Span } from 'casewright-shared/casework';
 import { namesInWords } from 'casewright-shared/documents';
 import { formatLength } from 'casewright-shared/quantity';
 import { type AstNode, isAstNode } from 'langium';
@@ -12,11 +12,18 @@ import { inBothSystems, lengthStyle, measureText } from './measures.js';
 import { partsText } from './parts.js';
 import { thingText } from './things.js';
 
-/** What a name stands for. `chosen` are the indices behind it: `Tier[2]` speaks of one part of three. */
-export function declaredText(name: DeclaredName, analysis: Analysis, chosen: number | undefined): string | undefined {
+/** What is said where a name is used, besides the name. */
+export interface Use {
+    /** The index behind it: `Tier[2]` speaks of one part of three. */
+    readonly index: number | undefined;
+    readonly value: Measure | undefined;
+}
+
+/** What a name stands for. */
+export function declaredText(name: DeclaredName, analysis: Analysis, { index, value }: Use): string | undefined {
     switch (name.sort) {
         case 'part':
-            return partText(name, analysis, chosen) ?? source(name);
+            return partText(name, analysis, index) ?? source(name);
         case 'fact':
             return name.kind === 'curve' ? curveText(name, analysis) : factText(name, analysis);
         case 'design':
@@ -26,7 +33,8 @@ export function declaredText(name: DeclaredName, analysis: Analysis, chosen: num
             return openingText(name, analysis) ?? source(name);
         case 'let':
         case 'parameter':
-            return valueText(name, analysis);
+        case 'index':
+            return valueText(name, analysis, value);
         default:
             return source(name);
     }
@@ -38,7 +46,7 @@ function partText(name: DeclaredName, analysis: Analysis, chosen: number | undef
     if (parts.length > 0) {
         return partsText(parts, casework);
     }
-    const inside = casework.assemblies.filter((assembly) => isAt(assembly.span, name, analysis));
+    const inside = casework.assemblies.filter((assembly) => isStatementOf(assembly, name, analysis));
     return inside.length > 0 ? assembliesText(inside, casework) : undefined;
 }
 
@@ -104,11 +112,12 @@ function sizes(measures: readonly Assembly['width'][], casework: Casework): read
     return measures.map((measure) => (measure ? inBothSystems(measure.quantity, casework) : '?'));
 }
 
-function valueText(name: DeclaredName, analysis: Analysis): string | undefined {
+/** The value where the name stands, or where it is declared. */
+function valueText(name: DeclaredName, analysis: Analysis, here: Measure | undefined): string {
     const segment = name.nameSegment;
     const file = fileOf(name, analysis);
-    const value = segment && file !== undefined ? analysis.valueAt({ file, start: segment.offset, end: segment.end }) : undefined;
-    return paragraphs(source(name), value && measureText(value, analysis));
+    const value = here ?? (segment && file !== undefined ? analysis.valueAt({ file, start: segment.offset, end: segment.end }) : undefined);
+    return paragraphs(value && measureText(value, analysis), source(name));
 }
 
 /** The declaration as it is written, with its comment; of a long one the first line. */
@@ -135,6 +144,13 @@ function docOf(name: DeclaredName): string | undefined {
 function isAt(span: Span, name: DeclaredName, analysis: Analysis): boolean {
     const segment = name.nameSegment;
     return segment !== undefined && span.start === segment.offset && analysis.documentOf(span.file) === name.document;
+}
+
+/** A case that stands in another is placed by a statement, which may name several. */
+function isStatementOf({ span, name: called }: Assembly, name: DeclaredName, analysis: Analysis): boolean {
+    const statement = declarationNode(name.node).$cstNode;
+    const isPlace = statement?.offset === span.start && analysis.documentOf(span.file) === name.document;
+    return isPlace && called.replace(/\[.*$/, '') === name.name;
 }
 
 function fileOf(name: DeclaredName, analysis: Analysis): string | undefined {
