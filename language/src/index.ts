@@ -3,3 +3,4 @@ export type { PlaceInText } from './analysis/place.js';
 export type { ReadFile } from './analysis/texts.js';
 export { openWorkspace, type PlacedFinding, type Workspace, type WorkspaceOptions } from './analysis/workspace.js';
 export { type CasewrightAddedServices, CasewrightModule, type CasewrightServices, createCasewrightServices } from './casewright-module.js';
+export { createTextFormatter } from './formatting/text-formatter.js';
