@@ -101,8 +101,22 @@ export function targetSpan(file: FileLowering, use: Ast.Use): Span {
 
 /** Reports a `use` whose file is not there. */
 export function checkUses(file: FileLowering): void {
+    const seen = new Map<string, Span>();
     for (const use of file.names.uses) {
         const span = targetSpan(file, use);
+        const what = use.module ?? use.path ?? '';
+        const before = seen.get(what);
+        if (before && what !== '') {
+            file.report('NAM-002', span, {
+                message: `${what} is used twice`,
+                hint: 'keep one of the two lines',
+                found: `${what} for the second time`,
+                needed: 'each file once',
+                related: [{ span: before, message: 'it is used here first' }],
+            });
+            continue;
+        }
+        seen.set(what, span);
         if (file.visible.documentOf(use, file.names)) {
             continue;
         }

@@ -1,6 +1,6 @@
 // What a property, step or option is given, against what it takes. Knows shapes of values: no single property.
 import { type Expression as DesignExpression, type Span, vocabulary } from 'casewright-shared/casework';
-import { dimension } from 'casewright-shared/quantity';
+import { currencyOf, dimension } from 'casewright-shared/quantity';
 import type { AstNode } from 'langium';
 import type * as Ast from '../generated/ast.js';
 import { lowerExpression, type Wanted } from './expressions.js';
@@ -176,10 +176,11 @@ function misfit(file: FileLowering, shape: Shape, value: DesignExpression): Misf
         case 'thing':
             return isThing(file, value, shape.kinds) || isChosen(file, value) ? undefined : no;
         case 'price':
-            if (value.is !== 'rate') {
-                return no;
+            if (value.is === 'rate') {
+                return shape.per.includes(value.per) ? misfitOfNumber(file, value.amount, undefined) : no;
             }
-            return misfitOfNumber(file, value.amount, undefined);
+            // 65 USD/hour says the same as 65 USD per hour
+            return value.is === 'measure' && value.text.includes('/') && currencyOf(value.quantity.dimension) ? undefined : no;
         case 'worded':
             if (value.is === 'worded') {
                 return value.word.is === 'word' && shape.words.includes(value.word.word)

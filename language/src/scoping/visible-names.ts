@@ -13,6 +13,8 @@ export interface Clash {
     readonly known: DeclaredName;
 }
 
+const noBlocks: readonly Block[] = [];
+
 interface NamesFromUse {
     readonly names: ReadonlyMap<string, DeclaredName>;
     readonly clashes: readonly Clash[];
@@ -21,6 +23,7 @@ interface NamesFromUse {
 export class VisibleNames {
     private readonly files = new WeakMap<AstNode, FileNames>();
     private readonly fromUse = new WeakMap<FileNames, NamesFromUse>();
+    private readonly opened = new WeakMap<FileNames, Map<Block, readonly Block[]>>();
     private readonly lacking = new WeakMap<FileNames, boolean>();
     private readonly members = new WeakMap<FileNames, Map<DeclaredName, readonly Block[]>>();
 
@@ -46,6 +49,7 @@ export class VisibleNames {
         if (names) {
             this.fromUse.delete(names);
             this.lacking.delete(names);
+            this.opened.delete(names);
             this.members.delete(names);
         }
     }
@@ -81,13 +85,10 @@ export class VisibleNames {
     }
 
     private inOpened(name: string, block: Block, file: FileNames): DeclaredName | undefined {
-        for (const opened of block.opens) {
-            const thing = this.inBlocks(opened, block.outer, file);
-            for (const inner of thing && isOne(thing) ? this.blocksOf(thing) : []) {
-                const found = inner === block ? undefined : inner.names.get(name);
-                if (found) {
-                    return found;
-                }
+        for (const inner of this.openedBlocks(block, file)) {
+            const found = inner === block ? undefined : inner.names.get(name);
+            if (found) {
+                return found;
             }
         }
         return undefined;
@@ -98,11 +99,8 @@ export class VisibleNames {
         const file = this.of(AstUtils.getDocument(node));
         for (let block: Block | undefined = file.blockAround(node); block; block = block.outer) {
             yield* block.names.values();
-            for (const opened of block.opens) {
-                const thing = this.inBlocks(opened, block.outer, file);
-                for (const inner of thing && isOne(thing) ? this.blocksOf(thing) : []) {
-                    yield* inner.names.values();
-                }
+            for (const inner of this.openedBlocks(block, file)) {
+                yield* inner.names.values();
             }
             for (const inside of block.namesInside.values()) {
                 yield* inside;
@@ -312,11 +310,27 @@ export class VisibleNames {
         }
     }
 
-    private *openedBlocks(block: Block, file: FileNames): Iterable<Block> {
-        for (const opened of block.opens) {
-            const thing = this.inBlocks(opened, block.outer, file);
-            yield* thing && isOne(thing) ? this.blocksOf(thing) : [];
+    /** The blocks of what a block opens: the design after `of`, the room after `in`. */
+    private openedBlocks(block: Block, file: FileNames): readonly Block[] {
+        if (block.opens.length === 0) {
+            return noBlocks;
         }
+        let known = this.opened.get(file);
+        if (!known) {
+            known = new Map();
+            this.opened.set(file, known);
+        }
+        const before = known.get(block);
+        if (before) {
+            return before;
+        }
+        known.set(block, noBlocks); // for a thing that is made of itself
+        const blocks = block.opens.flatMap((opened) => {
+            const thing = this.inBlocks(opened, block.outer, file);
+            return thing && isOne(thing) ? this.blocksOf(thing) : [];
+        });
+        known.set(block, blocks);
+        return blocks;
     }
 
     private *headBlocks(statement: PartDeclaration | DesignDeclaration, file: FileNames): Iterable<Block> {

@@ -213,7 +213,7 @@ export const factKinds: Readonly<Record<string, FactKind>> = {
     },
     curve: {
         doc: 'How deep the case is at every height, or at every place along its width.',
-        example: 'curve Sweep of depth over height { from 17 1/2in at bottom  to 12in at top  bow out 1 1/8in }',
+        example: 'curve Sweep of depth over height { from 17 1/2in at bottom; to 12in at top; bow out 1 1/8in }',
         called: 'a curve',
         properties: curveProperties,
         head: { of: ['depth'], over: ['height', 'width'] },
@@ -251,7 +251,7 @@ export const factKinds: Readonly<Record<string, FactKind>> = {
     },
     project: {
         doc: 'What is built, for whom.',
-        example: 'project "Kiln Lane display cases" { client "Kiln Lane Pottery"  build 2 PotteryCase }',
+        example: 'project "Kiln Lane display cases" { client "Kiln Lane Pottery"; build 2 PotteryCase }',
         called: 'the project',
         properties: { ...projectProperties, note },
         builds: true,
