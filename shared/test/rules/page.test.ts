@@ -27,6 +27,11 @@ describe('explain', () => {
         expect(text).toContain('Source\nCommon practice, no source: the top edge is banded before the front edge.\n');
     });
 
+    test('shows the files that stand beside an example', () => {
+        expect(explainRule('NAM-005')).toContain('Flagged\nshop.case:\n    private material Ply : plywood');
+        expect(explainRule('NAM-005')).toContain('\ndesign.case:\n    use "shop.case"\n');
+    });
+
     test('knows no rule that does not exist', () => {
         expect(explainRule('EDG-999')).toBeUndefined();
     });

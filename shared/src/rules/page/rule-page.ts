@@ -168,14 +168,20 @@ function shownExample(example: Example): string {
     const shown: string[] = [];
     let start = 0;
     for (const line of text.trimEnd().split('\n')) {
-        shown.push(`    ${line}`.trimEnd());
+        shown.push(setIn(line));
         const end = start + line.length;
         if (flagged && flagged.start >= start && flagged.start <= end) {
             shown.push(`    ${' '.repeat(flagged.start - start)}${'^'.repeat(Math.min(flagged.end, end) - flagged.start)}`);
         }
         start = end + 1;
     }
-    return [...(example.note ? [wrapped(example.note)] : []), ...shown].join('\n');
+    const beside = Object.entries(example.beside ?? {}).flatMap(([name, file]) => [`${name}:`, ...file.trimEnd().split('\n').map(setIn)]);
+    const files = beside.length > 0 ? [...beside, 'design.case:'] : [];
+    return [...(example.note ? [wrapped(example.note)] : []), ...files, ...shown].join('\n');
+}
+
+function setIn(line: string): string {
+    return `    ${line}`.trimEnd();
 }
 
 function capital(sentence: string): string {
