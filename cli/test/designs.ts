@@ -1,0 +1,29 @@
+/** Invented designs for the tests of the command line. */
+
+/** A small case that is sound. */
+export const bookcase = `material Ply : plywood { thickness 3/4in   actual 0.72in ± 0.01in   sheet 48in x 96in   grain length }
+
+project "Hall bookcase" {
+    client "A. Example"
+    build 1 Bookcase
+}
+
+case Bookcase of Ply {
+    width 30in   height 36in   depth 11in
+    side Left, Right
+    shelf Low at 12in
+    join Low to every side with { glue }
+}
+`;
+
+/** The same with two mistakes: a width without a unit, and a material that is not there. */
+export const mistaken = bookcase.replace('width 30in', 'width 30').replace('shelf Low', 'shelf Low of Pyl');
+
+/** The same with a warning: a material that nothing is made of. */
+export const withWarning = bookcase.replace(
+    '\nproject',
+    'material Spare : plywood { thickness 1/2in   sheet 48in x 96in   grain length }\n\nproject',
+);
+
+/** The same, where the reason for keeping it as it is stands beside it. */
+export const allowing = withWarning.replace('build 1 Bookcase\n}', 'build 1 Bookcase\n}\n');
