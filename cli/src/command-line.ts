@@ -4,6 +4,7 @@ import { oneOf, someOf } from './choices.js';
 import { type BuildOptions, build, formatNames, kindNames } from './commands/build.js';
 import { type CheckOptions, check, checkFormats } from './commands/check.js';
 import { explain } from './commands/explain.js';
+import { type FormatOptions, format } from './commands/format.js';
 import { why } from './commands/why.js';
 import { CouldNotRun } from './could-not-run.js';
 import { type ExitCode, exitCode } from './exit-code.js';
@@ -56,6 +57,7 @@ function commandLine(terminal: Terminal, end: (code: ExitCode) => void): Command
     addCheck(program, terminal, end);
     addBuild(program, terminal, end);
     addWhy(program, terminal, end);
+    addFormat(program, terminal, end);
     addExplain(program, terminal, end);
     addLanguageServer(program);
     return program;
@@ -118,6 +120,16 @@ const addWhy: AddCommand = (program, terminal, end) => {
         .argument('<FILE>', 'the design')
         .argument('<PATH>', 'the size, such as PotteryCase.Tier[2].depth')
         .action(async (file: string, path: string) => end(await why(file, path, terminal)));
+};
+
+const addFormat: AddCommand = (program, terminal, end) => {
+    program
+        .command('format')
+        .summary('lay designs out as the editor does')
+        .description('Lays designs out as the editor does: columns, blanks, one spelling of measures. Order, words and comments stay.')
+        .argument('<FILE...>', 'designs; the files that they use stay as they are')
+        .option('--check', 'change nothing, and end with exit code 1 if something would change', false)
+        .action(async (files: string[], options: FormatOptions) => end(await format(files, options, terminal)));
 };
 
 const addExplain: AddCommand = (program, terminal, end) => {

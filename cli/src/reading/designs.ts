@@ -2,7 +2,8 @@
 import { fileURLToPath } from 'node:url';
 import { type Analysis, openWorkspace, type Workspace } from 'casewright-language';
 import { CouldNotRun } from '../could-not-run.js';
-import { shownPath, uriOf } from '../paths.js';
+import { shownPath, shownUri, uriOf } from '../paths.js';
+import { readingError } from './nesting.js';
 import { MissingFile, readTextFile } from './text-file.js';
 
 /** The designs of one run. */
@@ -20,7 +21,7 @@ export class Designs {
         const uri = uriOf(this.workingFolder, file);
         return await this.workspace.analyse(uri).catch((error: unknown) => {
             this.unreadable.delete(uri); // said by the error itself
-            throw isStackUsedUp(error) ? nestedTooDeeply(shownPath(this.workingFolder, fileURLToPath(uri))) : error;
+            throw readingError(error, shownUri(this.workingFolder, uri));
         });
     }
 
@@ -39,15 +40,4 @@ export class Designs {
             throw error;
         }
     }
-}
-
-/** Whether a text has so many blocks inside one another that reading it used up the stack of calls. */
-function isStackUsedUp(error: unknown): boolean {
-    return error instanceof RangeError && error.message.includes('call stack');
-}
-
-function nestedTooDeeply(shown: string): CouldNotRun {
-    return new CouldNotRun(`\`${shown}\` cannot be read: blocks or parentheses in it are nested thousands deep`, [
-        'if it is a design, look for a `{` or `(` without its other half',
-    ]);
 }
