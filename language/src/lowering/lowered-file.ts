@@ -10,10 +10,14 @@ import type {
     Statement,
 } from 'casewright-shared/casework';
 import type * as Ast from '../generated/ast.js';
-import { lowerDesignDeclaration, lowerFact, lowerLet, lowerRecipe } from './declarations.js';
+import { lowerEveryStatement } from './bodies.js';
+import { lowerLet, lowerRecipe } from './declarations.js';
+import { lowerDesignDeclaration } from './designs.js';
+import { lowerFact } from './facts.js';
 import type { FileLowering } from './file-lowering.js';
+import { reportMisplaced } from './misplaced.js';
 import { checkNames, checkUses } from './names-of-file.js';
-import { lowerAllow, lowerEveryStatement, lowerRequire, reportMisplaced } from './statements.js';
+import { lowerAllow, lowerRequire } from './sentences.js';
 
 export interface LoweredFile {
     readonly label: string;

@@ -13,8 +13,9 @@ import type * as Ast from '../generated/ast.js';
 import { checkArguments } from './arguments.js';
 import { lowerExpression, lowerPlace } from './expressions.js';
 import type { FileLowering } from './file-lowering.js';
+import { reportStray } from './misplaced.js';
 import { isBuilt } from './not-built.js';
-import { type Owner, PropertyCollector, reportStray } from './properties.js';
+import { type Owner, PropertyCollector } from './properties.js';
 import { lowerTreatment } from './recipes.js';
 import { nextWord } from './source-text.js';
 import { declarationSpan, describeName, listKinds, reportUnknownName } from './unknown-names.js';
@@ -282,7 +283,7 @@ export function lowerLike(file: FileLowering, clause: Ast.LikeClause, span: Span
     return { id: file.id(value), span };
 }
 
-export function lowerOpenings(file: FileLowering, clause: Ast.AsClause): OpeningDeclaration[] {
+function lowerOpenings(file: FileLowering, clause: Ast.AsClause): OpeningDeclaration[] {
     return (clause.names ?? []).flatMap((opening) => {
         const name = file.names.nameOf(opening);
         if (!name) {
@@ -293,7 +294,7 @@ export function lowerOpenings(file: FileLowering, clause: Ast.AsClause): Opening
     });
 }
 
-export function lowerLeave(file: FileLowering, node: Ast.Leave): LeaveStatement {
+function lowerLeave(file: FileLowering, node: Ast.Leave): LeaveStatement {
     const span = file.span(node);
     return {
         faces: wordsAfter(file, span.start + 'leave'.length, node.faces ?? []),
@@ -304,7 +305,7 @@ export function lowerLeave(file: FileLowering, node: Ast.Leave): LeaveStatement 
 }
 
 /** Words of a list, each with its place in the text. */
-export function wordsAfter(file: FileLowering, from: number, words: readonly string[]): { name: string; span: Span }[] {
+function wordsAfter(file: FileLowering, from: number, words: readonly string[]): { name: string; span: Span }[] {
     let at = from;
     return words.map((name) => {
         const start = nextWord(file.text, at);

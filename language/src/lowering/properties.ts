@@ -3,6 +3,7 @@ import type { Expression as DesignExpression, Place, Property, Span, vocabulary 
 import type * as Ast from '../generated/ast.js';
 import { lowerExpression, lowerPlace } from './expressions.js';
 import type { FileLowering } from './file-lowering.js';
+import { reportStray } from './misplaced.js';
 import { reportNotBuilt } from './not-built.js';
 import { nextWord } from './source-text.js';
 import { describeShape } from './value-messages.js';
@@ -236,21 +237,6 @@ export function lowerProperties(file: FileLowering, owner: Owner, members: reado
         }
     }
     return collector.properties;
-}
-
-/** Reports what stands where only other things may stand. */
-export function reportStray(file: FileLowering, node: Ast.Clause | Ast.Member, around: string): void {
-    const span = file.span(node);
-    if (node.$type === 'StrayBlock') {
-        return;
-    }
-    const word = /^[A-Za-z]+/.exec(file.text.slice(span.start, span.end))?.[0] ?? '';
-    file.report(node.$type.endsWith('Clause') ? 'TXT-001' : 'NAM-013', file.word(span.start, word), {
-        message: `\`${word}\` says nothing about ${around}`,
-        hint: 'take it out, or put it where it belongs',
-        found: `\`${word}\``,
-        needed: `what ${around} can say`,
-    });
 }
 
 /** Of `7 layers of Veneer` the name is the second word. */

@@ -11,9 +11,11 @@ import {
 import type * as Ast from '../generated/ast.js';
 import { lowerExpression, lowerPlace } from './expressions.js';
 import type { FileLowering } from './file-lowering.js';
+import { reportStray } from './misplaced.js';
 import { reportNotBuilt } from './not-built.js';
-import { lowerProperties, reportStray } from './properties.js';
-import { type Asking, checked, lowerValue } from './values.js';
+import { lowerProperties } from './properties.js';
+import type { Asking } from './value-messages.js';
+import { checked, lowerValue } from './values.js';
 import { listWords, nearestWord } from './words.js';
 
 type RecipeName = vocabulary.RecipeKindName;

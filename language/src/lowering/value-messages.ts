@@ -3,10 +3,16 @@ import type { Expression as DesignExpression, vocabulary } from 'casewright-shar
 import { describeDimension, dimension } from 'casewright-shared/quantity';
 import type { FileLowering } from './file-lowering.js';
 import { describeName, listKinds } from './unknown-names.js';
-import type { Asking } from './values.js';
 import { listWords } from './words.js';
 
 type Shape = vocabulary.Shape;
+
+/** What asks for a value, for messages: `width`, `width 40in`. */
+export interface Asking {
+    readonly name: string;
+    readonly example: string;
+    readonly shape: Shape;
+}
 
 /** Whether a value of this sort is among those that a shape takes. */
 export function takes(shape: Shape, is: Shape['is']): boolean {

@@ -6,17 +6,10 @@ import type * as Ast from '../generated/ast.js';
 import { lowerExpression, type Wanted } from './expressions.js';
 import type { FileLowering } from './file-lowering.js';
 import { reportNotBuilt } from './not-built.js';
-import { reportMisfit, reportMissingUnit, takes } from './value-messages.js';
+import { type Asking, reportMisfit, reportMissingUnit, takes } from './value-messages.js';
 import { listWords, nearestWord } from './words.js';
 
 type Shape = vocabulary.Shape;
-
-/** What asks for a value, for messages: `width`, `width 40in`. */
-export interface Asking {
-    readonly name: string;
-    readonly example: string;
-    readonly shape: Shape;
-}
 
 /** Lowers a value and checks that it is of the shape that is asked for; what is not is reported, and is broken from then on. */
 export function lowerValue(file: FileLowering, asking: Asking, node: Ast.Expression, around: Span): DesignExpression {
