@@ -1,7 +1,7 @@
 // What to say of a name that names nothing. Knows what is visible and what was probably meant.
 import { type Span, vocabulary } from 'casewright-shared/casework';
 import type { AstNode } from 'langium';
-import type { Use } from '../generated/ast.js';
+import type { Let, Parameter, Use } from '../generated/ast.js';
 import type { DeclaredName } from '../scoping/declared-name.js';
 import { isOne } from '../scoping/visible-names.js';
 import { libraryModule } from '../workspace/library.js';
@@ -79,15 +79,18 @@ export function reportUnknownName(
     });
 }
 
-/** What could have been named: the nearest first, those of the library last. */
+/** What could have been named: the nearest first, what comes from the library last. */
 function whatThereIs(fitting: readonly DeclaredName[]): string {
-    const own = fitting.filter((one) => libraryModule(one.documentUri) === undefined);
-    const names = [...new Set((own.length > 0 ? own : fitting).map((one) => one.name))];
+    const isFromLibrary = (one: DeclaredName) => libraryModule(one.documentUri) !== undefined;
+    const ordered = [...fitting.filter((one) => !isFromLibrary(one)), ...fitting.filter(isFromLibrary)];
+    const names = [...new Set(ordered.map((one) => one.name))];
     return names.length > 0 ? `there is ${listWords(names, 'and', 8)}` : 'declare it, or `use` the file that does';
 }
 
+/** Whether a name may stand for a thing of one of these kinds. */
 function fits(name: DeclaredName, kinds: readonly string[]): boolean {
-    return kinds.includes(name.kind) || name.sort === 'let' || name.sort === 'parameter';
+    const type = name.sort === 'let' || name.sort === 'parameter' ? (name.node as Let | Parameter).type : undefined;
+    return kinds.includes(name.kind) || (vocabulary.types[type ?? '']?.kinds?.some((kind) => kinds.includes(kind)) ?? false);
 }
 
 /** `a material or a case` */
