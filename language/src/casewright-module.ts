@@ -14,6 +14,7 @@ import { Analyses } from './analysis/analyses.js';
 import { CasewrightGeneratedModule, CasewrightGeneratedSharedModule } from './generated/module.js';
 import { Lowering } from './lowering/lowering.js';
 import { CasewrightParserModule } from './parser/parser-module.js';
+import { ProductionModule } from './production-module.js';
 import { CasewrightLinker } from './scoping/casewright-linker.js';
 import { CasewrightNameProvider, CasewrightScopeComputation, CasewrightScopeProvider } from './scoping/casewright-scopes.js';
 import { VisibleNames } from './scoping/visible-names.js';
@@ -83,7 +84,7 @@ export function createCasewrightServices(context: DefaultSharedCoreModuleContext
     casewright: CasewrightServices;
 } {
     const shared = inject(createDefaultSharedCoreModule(context), CasewrightGeneratedSharedModule, casewrightSharedModule(context));
-    const casewright = inject(createDefaultCoreModule({ shared }), CasewrightGeneratedModule, CasewrightModule);
+    const casewright = inject(createDefaultCoreModule({ shared }), CasewrightGeneratedModule, ProductionModule, CasewrightModule);
     shared.ServiceRegistry.register(casewright);
     return { shared, casewright };
 }

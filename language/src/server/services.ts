@@ -15,6 +15,7 @@ import {
 import { CasewrightGeneratedModule, CasewrightGeneratedSharedModule } from '../generated/module.js';
 import type { Later } from '../lsp/diagnostics/while-typing.js';
 import { type CasewrightEditorServices, CasewrightEditorSharedModule, casewrightEditorModule } from '../lsp/lsp-module.js';
+import { ProductionModule } from '../production-module.js';
 
 /** What a server needs of the machine it runs on. */
 export interface ServerContext extends DefaultSharedModuleContext {
@@ -39,6 +40,7 @@ export function createLanguageServerServices(context: ServerContext): {
     const casewright = inject(
         createDefaultModule({ shared }),
         CasewrightGeneratedModule,
+        ProductionModule,
         CasewrightModule,
         casewrightEditorModule(context.later),
     );

@@ -5,7 +5,7 @@ import { FilesInMemory } from '../files-in-memory.js';
 import { design, shop } from '../lsp/sample.js';
 
 /** The least case that has sizes. */
-const top = 'use "middle.case"\ncase Top { width reach   height 20in   depth 10in; side Left of Ply }\n';
+const top = 'use "middle.case"\ncase Top { width reach   height 20in   depth 10in; side Left, Right of Ply }\n';
 const middle = 'public use "base.case"\nmaterial Ply : plywood { thickness 3/4in   sheet 48in x 96in   grain length }\n';
 const chain = { 'top.case': top, 'middle.case': middle, 'base.case': 'let reach = 30in\n' };
 
