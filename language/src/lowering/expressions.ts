@@ -36,34 +36,6 @@ export function lowerExpression(
     if (!node) {
         return { is: 'broken', span: around };
     }
-    if (file.depth >= deepest) {
-        return reportTooDeep(file, node);
-    }
-    file.depth++;
-    const lowered = lowerAny(file, node, wanted);
-    file.depth--;
-    return lowered;
-}
-
-/** More operations inside one another than this are not written by hand, and would exhaust the stack. */
-const deepest = 400;
-
-function reportTooDeep(file: FileLowering, node: Ast.Expression): DesignExpression {
-    const span = file.span(node);
-    if (file.hasTooDeep) {
-        return { is: 'broken', span };
-    }
-    file.hasTooDeep = true;
-    file.report('TXT-001', span, {
-        message: `more than ${deepest} operations stand inside one another here`,
-        hint: 'give parts of it names of their own with `let`',
-        found: 'a value of very many parts',
-        needed: `at most ${deepest} operations`,
-    });
-    return { is: 'broken', span };
-}
-
-function lowerAny(file: FileLowering, node: Ast.Expression, wanted: Wanted): DesignExpression {
     const lower = (part: Ast.Expression | undefined): DesignExpression => lowerExpression(file, part, span, wanted);
     if (node.$type === 'Reference') {
         return lowerReference(file, node, wanted);

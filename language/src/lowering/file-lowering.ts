@@ -22,10 +22,6 @@ export class FileLowering {
     readonly built = new Map<DeclaredName, boolean>();
     /** Declarations and parts of which it has been said that something in them is not built. */
     readonly notBuilt = new Set<AstNode>();
-    /** How many expressions are being lowered inside one another. */
-    depth = 0;
-    /** Whether it has been said that there are too many of them. */
-    hasTooDeep = false;
     /** Where a further `use` can be put. */
     readonly endOfUses: number;
     private readonly brokenLines: readonly Line[];
