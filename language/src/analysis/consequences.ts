@@ -5,6 +5,9 @@ import type { Finding } from 'casewright-shared/rules';
 /** Rules that flag a line of which it is not known what it was to say: it may have declared, placed or sized anything. */
 const unreadable: ReadonlySet<string> = new Set(['TXT-001', 'PRP-001', 'PRP-002', 'PRP-006', 'NAM-013']);
 
+/** Of these, the rules that flag a line that is there in whole: the names that it may declare are known, and are not called unknown. */
+const whole: ReadonlySet<string> = new Set(['PRP-001']);
+
 /** Rules that flag the want of something that an unreadable line may have been about to say. */
 const wanting: ReadonlySet<string> = new Set(['NAM-001', 'NAM-009']);
 
@@ -20,6 +23,7 @@ export function withoutConsequences(findings: readonly Finding[], reading: reado
     const errors = findings.filter(({ severity }) => severity === 'error');
     const fromReading = new Set(reading.map(placeOf));
     const halfRead = new Set(errors.filter(({ code }) => unreadable.has(code)).map(({ span }) => span.file));
+    const halfWritten = new Set(errors.filter(({ code }) => unreadable.has(code) && !whole.has(code)).map(({ span }) => span.file));
     const isReadWhole = !errors.some((finding) => fromReading.has(placeOf(finding)));
     return findings.filter((finding) => {
         const { severity, code, span } = finding;
@@ -27,7 +31,7 @@ export function withoutConsequences(findings: readonly Finding[], reading: reado
             return true;
         }
         const isComputed = !fromReading.has(placeOf(finding));
-        if (halfRead.has(span.file) && (isComputed || wanting.has(code))) {
+        if ((halfRead.has(span.file) && isComputed) || (halfWritten.has(span.file) && wanting.has(code))) {
             return false;
         }
         return isReadWhole || !isComputed || !notThere.has(code);
