@@ -31,12 +31,12 @@ export function runBody(construction: Construction, statements: readonly Stateme
 }
 
 /** What holds for the whole block, wherever in it it is written. */
-function hoist(construction: Construction, statement: Statement, { scope, build }: BodyContext): void {
+function hoist(construction: Construction, statement: Statement, { scope, build, room }: BodyContext): void {
     if (statement.is === 'let') {
         const cell = letCell(construction, statement.declaration, scope);
         scope.bind(statement.declaration.id, () => cell.value);
     } else if (statement.is === 'every') {
-        build.everys.push({ statement, scope });
+        build.addRule({ statement, scope, within: room === build.room ? undefined : room });
     }
 }
 
@@ -51,7 +51,8 @@ function runStatement(construction: Construction, statement: Statement, context:
             }
             break;
         case 'if': {
-            const condition = evaluateTruth(construction, statement.condition, context.scope);
+            const said = statement.condition;
+            const condition = construction.evaluateEarly(said.span, () => evaluateTruth(construction, said, context.scope));
             if (condition !== undefined) runBody(construction, condition ? statement.then : statement.otherwise, inner(context));
             break;
         }
@@ -76,7 +77,7 @@ function inner(context: BodyContext): BodyContext {
 }
 
 function runRepeat(construction: Construction, statement: Extract<Statement, { is: 'repeat' }>, context: BodyContext): void {
-    const range = evaluate(construction, statement.range, context.scope);
+    const range = construction.evaluateEarly(statement.range.span, () => evaluate(construction, statement.range, context.scope));
     if (!range) return;
     if (range.is !== 'range') {
         construction.report('UNI-006', {
@@ -95,8 +96,9 @@ function runRepeat(construction: Construction, statement: Extract<Statement, { i
         });
         return;
     }
-    if (last - first >= mostParts) {
-        reportTooMany(construction, statement.range.span, last - first + 1);
+    construction.turnCount += Math.max(0, last - first + 1);
+    if (construction.turnCount > mostParts) {
+        reportTooManyTurns(construction, statement.range.span);
         return;
     }
     for (let turn = first; turn <= last; turn++) {
@@ -112,11 +114,21 @@ function indexValue(name: string, value: number, span: Span): Value {
     return { is: 'measure', measure: derived(quantity.plain(Rational.of(value)), says, []) };
 }
 
-function reportTooMany(construction: Construction, span: Span, count: number): void {
+function reportTooMany(construction: Construction, span: Span): void {
     construction.report('PLC-009', {
         span,
-        message: `this makes ${count} parts; a design may have ${mostParts}`,
-        found: `${count}`,
+        message: `with these there are ${construction.partCount} parts; a design may have ${mostParts}`,
+        found: `${construction.partCount} parts`,
+        needed: `at most ${mostParts}`,
+        hint: 'look for a number that lost its decimal point, or split the design',
+    });
+}
+
+function reportTooManyTurns(construction: Construction, span: Span): void {
+    construction.report('PLC-009', {
+        span,
+        message: `with these, repeats run ${construction.turnCount} times; a design may have ${mostParts} parts`,
+        found: `${construction.turnCount} times`,
         needed: `at most ${mostParts}`,
         hint: 'look for a number that lost its decimal point, or split the design',
     });
@@ -138,6 +150,7 @@ function placesNamed(construction: Construction, selector: Expression, context: 
     if (value.is === 'opening') {
         return [{ ...context, build: value.room.build, room: value.room, scope: new Scope(context.scope, value.room.build) }];
     }
+    if (value.is === 'parts' && value.parts.length === 0) return [];
     const cases = value.is === 'parts' ? value.parts.flatMap((part) => (part.nested ? [part.nested] : [])) : [];
     if (cases.length === 0) {
         construction.report('PLC-010', {
@@ -162,12 +175,14 @@ function addParts(construction: Construction, statement: PartStatement, context:
 
 /** Makes the parts of one statement, names them in the scope where it stands, and divides the opening where it says so. */
 function addPartsTo(construction: Construction, statement: PartStatement, context: BodyContext, naming: Scope): void {
-    const counts = statement.parts.map((part) => (part.count ? evaluateCount(construction, part.count, context.scope, 0) : 1));
+    const counts = statement.parts.map(({ count }) =>
+        count ? construction.evaluateEarly(count.span, () => evaluateCount(construction, count, context.scope, 0)) : 1,
+    );
     if (counts.some((count) => count === undefined)) return;
     const total = counts.reduce<number>((sum, count) => sum + (count ?? 0), 0);
     construction.partCount += total;
     if (construction.partCount > mostParts) {
-        reportTooMany(construction, statement.span, construction.partCount);
+        reportTooMany(construction, statement.parts.find((part) => part.count)?.count?.span ?? statement.span);
         return;
     }
     const parts: PlacedPart[] = [];
@@ -175,20 +190,17 @@ function addPartsTo(construction: Construction, statement: PartStatement, contex
         const group = groupOf(construction, statement, declaration, counts[index] ?? 0, { first: parts.length, total }, context);
         parts.push(...group);
         const name = declaration.name;
-        const value = (): Value | undefined => (group.length > 0 ? { is: 'parts', parts: group, name } : undefined);
+        const value = (): Value => ({ is: 'parts', parts: group, name });
         naming.bind(declaration.id, value);
         // a part put into a case is also a part of that case
         if (naming.build !== context.build) context.build.scope.bind(declaration.id, value);
     }
-    for (const part of parts) {
-        context.build.addPart(part);
-        furnishCase(construction, part, context);
-    }
+    for (const part of parts) context.build.addPart(part);
     const openings = divideOpening(construction, statement, parts, context);
-    nameOpenings(construction, phrasesOpenings(statement), openings, naming);
+    // a case is furnished where it stands, with the share that it has: what is in it may be counted by that
+    for (const part of parts) furnishCase(construction, part, context);
+    nameOpenings(construction, statement.phrases.openings, openings, naming);
 }
-
-const phrasesOpenings = (statement: PartStatement): readonly OpeningDeclaration[] => statement.phrases.openings;
 
 function groupOf(
     construction: Construction,
@@ -283,12 +295,11 @@ function furnishCase(construction: Construction, part: PlacedPart, context: Body
     });
     part.nested = nested;
     context.build.children.push(nested);
+    const leaves = part.statement.phrases.leaves.map((said) => ({ said, scope: part.scope }));
+    nested.keepFree(leaves.flatMap((leave) => reservesOfLeave(construction, { order: -1, build: nested }, leave)));
     nested.furnish();
     const scope = new Scope(part.scope, nested, nested.scope);
     runBody(construction, part.statement.statements, { build: nested, scope, room: nested.room, repeats: [] });
-    nested.keepFree(
-        part.statement.phrases.leaves.flatMap((said) => reservesOfLeave(construction, { order: -1, build: nested }, { said, scope })),
-    );
 }
 
 function nameOpenings(construction: Construction, names: readonly OpeningDeclaration[], openings: readonly Room[], naming: Scope): void {

@@ -9,11 +9,12 @@ import type { Construction } from './construction.js';
 import { CurveLaw } from './curve-law.js';
 import type { EveryRule } from './described.js';
 import { evaluate, evaluateMeasure, expectLength } from './evaluate.js';
-import { jointsOf, type PlacedJoint } from './joints.js';
+import { JointBook } from './joint-book.js';
 import { axes, facesOfAxis } from './kinds.js';
 import { because, derived, zeroLength } from './measures.js';
+import { Mirror } from './mirror.js';
 import type { PlacedPart } from './placed-part.js';
-import { lessReserves, type Reserve, reservesOfPart } from './reserves.js';
+import { lessReserves, type Reserve, reservesOfLeave, reservesOfPart } from './reserves.js';
 import { type Asker, anyone, Room, type Spot } from './room.js';
 import { Scope } from './scope.js';
 import type { Value } from './value.js';
@@ -55,9 +56,9 @@ export class CaseBuild {
     readonly children: CaseBuild[] = [];
     private readonly leaves: Reserve[] = [];
     private readonly laws = new Map<DeclarationId, CurveLaw>();
-    private reserved: readonly Reserve[] | undefined;
-    private joined: readonly PlacedJoint[] | undefined;
-    private joinedByPart: ReadonlyMap<PlacedPart, readonly PlacedJoint[]> | undefined;
+    private reserved: { readonly generation: number; readonly all: readonly Reserve[] } | undefined;
+    private jointBook: JointBook | undefined;
+    private turnedOver: Mirror | undefined;
     private readonly sizes: Readonly<Record<'width' | 'height' | 'depth', Cell<Spot>>>;
 
     constructor(
@@ -80,18 +81,23 @@ export class CaseBuild {
         this.room = new Room(this.name, this.path, this, this.span, this.outside());
     }
 
+    /** The way to where its parts stand, if it or a case it is in is mirrored. Asked for when all parts are there. */
+    get mirror(): Mirror {
+        this.turnedOver ??= new Mirror(this);
+        return this.turnedOver;
+    }
+
     /** Puts the parts of the design into the room. */
     furnish(): void {
+        const { leaves } = this.declaration.phrases;
+        this.keepFree(
+            leaves.flatMap((said) => reservesOfLeave(this.construction, { order: -1, build: this }, { said, scope: this.scope })),
+        );
         runBody(this.construction, this.declaration.statements, { build: this, scope: this.scope, room: this.room, repeats: [] });
     }
 
     get outermost(): CaseBuild {
         return this.parent?.outermost ?? this;
-    }
-
-    /** Whether the case is written in millimetres. */
-    get metric(): boolean {
-        return this.sizes.width.value?.measure?.quantity.unit?.system === 'mm';
     }
 
     curve(declaration: FactDeclaration): CurveLaw {
@@ -112,27 +118,33 @@ export class CaseBuild {
 
     /** All that is kept free at its faces. Asked for only when all parts are there. */
     get reserves(): readonly Reserve[] {
-        this.reserved ??= [...this.leaves, ...this.parts.flatMap((part) => reservesOfPart(this.construction, part))];
-        return this.reserved;
+        const { generation } = this.construction;
+        if (this.reserved?.generation !== generation) {
+            const all = [...this.leaves, ...this.parts.flatMap((part) => reservesOfPart(this.construction, part))];
+            this.reserved = { generation, all };
+        }
+        return this.reserved.all;
     }
     /** How its parts and those of the cases in it meet; asked for when all parts are there. */
-    get joints(): readonly PlacedJoint[] {
-        this.joined ??= jointsOf(this.construction, this);
-        return this.joined;
-    }
-    /** The joints with which a part enters others. */
-    jointsOf(part: PlacedPart): readonly PlacedJoint[] {
-        this.joinedByPart ??= jointsByPart(this.joints);
-        return this.joinedByPart.get(part) ?? [];
+    get joints(): JointBook {
+        this.jointBook ??= new JointBook(this.construction, this);
+        return this.jointBook;
     }
     keepFree(reserves: readonly Reserve[]): void {
         this.leaves.push(...reserves);
-        this.reserved = undefined;
+        this.changed();
     }
 
     addPart(part: PlacedPart): void {
         this.parts.push(part);
-        this.reserved = undefined;
+        this.changed();
+    }
+    addRule(rule: EveryRule): void {
+        this.everys.push(rule);
+        this.changed();
+    }
+    private changed(): void {
+        this.construction.generation += 1;
     }
     partsBefore(part: PlacedPart): readonly PlacedPart[] {
         return this.parts.filter((other) => other.order < part.order);
@@ -149,7 +161,7 @@ export class CaseBuild {
     /** Whether a part of the case stands in the opening, or in the case, that an expression names. */
     isWithin(part: PlacedPart, within: Expression, scope: Scope): boolean {
         const value = evaluate(this.construction, within, scope);
-        if (value?.is === 'opening') return part.room === value.room || part.room.path.startsWith(`${value.room.path}/`);
+        if (value?.is === 'opening') return part.room.isIn(value.room);
         if (value?.is !== 'parts') return false;
         for (let build: CaseBuild | undefined = this; build; build = build.parent) {
             if (build.place && value.parts.includes(build.place)) return true;
@@ -265,16 +277,6 @@ export class CaseBuild {
         }
         return named && { measure: named, bound };
     }
-}
-
-function jointsByPart(joints: readonly PlacedJoint[]): ReadonlyMap<PlacedPart, readonly PlacedJoint[]> {
-    const byPart = new Map<PlacedPart, PlacedJoint[]>();
-    for (const joint of joints) {
-        const known = byPart.get(joint.enters);
-        if (known) known.push(joint);
-        else byPart.set(joint.enters, [joint]);
-    }
-    return byPart;
 }
 
 function isPositiveLength(measure: Measure): boolean {

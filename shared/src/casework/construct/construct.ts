@@ -15,14 +15,13 @@ import type {
 } from '../model/casework.js';
 import { CaseBuild } from './case-build.js';
 import { Construction } from './construction.js';
+import { withDescendants } from './descendants.js';
 import { evaluate } from './evaluate.js';
-import { descendants } from './joints.js';
 import { modelOfAssembly } from './model-of-assembly.js';
 import { curveModels } from './model-of-curves.js';
 import { modelOfOpening } from './model-of-opening.js';
 import { modelOfPart } from './model-of-part.js';
 import { judge } from './requirements.js';
-import { reservesOfLeave } from './reserves.js';
 import { Scope } from './scope.js';
 import { selectParts } from './select.js';
 
@@ -117,9 +116,6 @@ function makeCase(construction: Construction, { declaration, statement }: Build)
         span: statement?.span ?? declaration.nameSpan,
         mirrored: statement?.mirrored ?? false,
     });
-    build.keepFree(
-        declaration.phrases.leaves.flatMap((said) => reservesOfLeave(construction, { order: -1, build }, { said, scope: build.scope })),
-    );
     build.furnish();
     return build;
 }
@@ -131,6 +127,7 @@ interface Made extends Build {
 function gather(construction: Construction, made: readonly Made[]): Casework {
     const assemblies: Assembly[] = [];
     const parts = new Map<string, Part>();
+    const unplaced = new Set<string>();
     const pieces: Piece[] = [];
     const openings = new Map<string, Opening>();
     const joints: Joint[] = [];
@@ -140,26 +137,29 @@ function gather(construction: Construction, made: readonly Made[]): Casework {
     for (const { case: outermost, count } of made) {
         const first = joints.length;
         const own: Part[] = [];
-        for (const joint of outermost.joints) {
+        for (const joint of outermost.joints.all()) {
             const { enters, receives, recipe, steps, adds, onSite, span } = joint;
             joints.push({
                 enters: enters.path,
                 receives: receives.path,
                 recipe,
                 steps,
-                adds,
+                adds: adds.is === 'length' ? adds.measure : undefined,
                 onSite,
                 touching: joint.at !== undefined,
                 span,
             });
         }
         const byPart = jointIndices(joints, first);
-        for (const build of [outermost, ...descendants(outermost)]) {
+        for (const build of withDescendants(outermost)) {
             const boxes: Box[] = [];
             for (const placed of build.parts) {
                 if (placed.isAssembly) continue;
                 const model = modelOfPart(construction, placed, count, byPart.get(placed.path) ?? []);
-                if (!model) continue;
+                if (!model) {
+                    unplaced.add(placed.path);
+                    continue;
+                }
                 parts.set(placed.path, model.part);
                 own.push(model.part);
                 pieces.push(...model.pieces);
@@ -176,8 +176,9 @@ function gather(construction: Construction, made: readonly Made[]): Casework {
     return {
         design,
         ...projectOf(construction),
-        assemblies: assemblies.map((assembly) => withInside(assembly, assemblies)),
+        assemblies: withInside(assemblies),
         parts,
+        unplaced,
         pieces,
         openings,
         joints,
@@ -205,11 +206,17 @@ function jointIndices(joints: readonly Joint[], from: number): ReadonlyMap<strin
     return byPart;
 }
 
-/** What a case reaches over all takes in the cases inside it. */
-function withInside(assembly: Assembly, all: readonly Assembly[]): Assembly {
-    const inside = all.filter((one) => one.path.startsWith(`${assembly.path}.`)).map((one) => one.extent);
-    const extent = boxAround([assembly.extent, ...inside]);
-    return extent ? { ...assembly, extent } : assembly;
+/** What a case reaches over all takes in the cases inside it, which stand behind it in the list. */
+function withInside(assemblies: readonly Assembly[]): readonly Assembly[] {
+    const inside = new Map<string, Box[]>();
+    return assemblies
+        .toReversed()
+        .map((assembly) => {
+            const extent = boxAround([assembly.extent, ...(inside.get(assembly.path) ?? [])]) ?? assembly.extent;
+            if (assembly.inside !== undefined) inside.set(assembly.inside, [...(inside.get(assembly.inside) ?? []), extent]);
+            return { ...assembly, extent };
+        })
+        .reverse();
 }
 
 function readSentences(construction: Construction, build: CaseBuild, requirements: Requirement[], allowances: Allowance[]): void {

@@ -11,18 +11,29 @@ import { Things } from './things.js';
 /** A problem as it is reported: what may be left out is filled in. */
 export type Reported = Omit<Problem, 'related' | 'code'> & { readonly related?: Problem['related']; readonly fix?: TextEdit };
 
+/** Something that is being computed. */
+export interface Running {
+    readonly name: string;
+    readonly span: Span | undefined;
+}
+
 export class Construction {
     readonly problems: Problem[] = [];
     readonly deviations = new Map<string, DeviationSource>();
     /** Values by the words that state them; only kept when asked for. */
     readonly values = new Map<string, Measure>();
-    /** Names of the cells being computed, outermost first. */
-    readonly running: { readonly name: string; readonly span: Span | undefined }[] = [];
+    /** The cells being computed, outermost first. */
+    readonly running: Running[] = [];
     private readonly reported = new Set<string>();
 
     readonly things: Things;
-    /** How many parts there are so far. */
+    /** How many parts there are so far, and how many turns of repeats were taken for them. */
     partCount = 0;
+    turnCount = 0;
+    /** How often the parts or what is said of all of them have changed: what was computed before holds no longer. */
+    generation = 0;
+    /** The words that are evaluated before all parts are there: a count, a condition. */
+    private early: Span | undefined;
     private order = 0;
     private figures: Shop | undefined;
     private readonly paths = new Map<string, number>();
@@ -46,6 +57,31 @@ export class Construction {
     get shop(): Shop {
         this.figures ??= shopOf(this);
         return this.figures;
+    }
+
+    /** Evaluates words on which it depends which parts there are, while not all of them are there. */
+    evaluateEarly<T>(span: Span, evaluate: () => T): T {
+        const before = this.early;
+        this.early = span;
+        try {
+            return evaluate();
+        } finally {
+            this.early = before;
+        }
+    }
+
+    /** Reports, of words that are evaluated early, that they need something that only comes later; undefined otherwise too. */
+    reportEarly(needs: string, hint: string): undefined {
+        if (!this.early) return undefined;
+        return this.report('PLC-007', {
+            span: this.early,
+            message: `this decides which parts there are, and needs ${needs}`,
+            hint,
+            needed: 'something that does not hang on what comes later',
+        });
+    }
+    get isEarly(): boolean {
+        return this.early !== undefined;
     }
 
     /** The next turn in the order of writing. */

@@ -1,6 +1,17 @@
 /** A curve as a case uses it: depth over height or over width, in the case's own coordinates. */
-import { arcCurve, bowCurve, type Curve, type CurveRefusal, lineCurve, parallelCurve, point } from '../../geometry/index.js';
-import { dimension, formatLength, quantity, real } from '../../quantity/index.js';
+import {
+    arcCurve,
+    arcCurveOfRadius,
+    bowCurve,
+    type Curve,
+    type CurveOutcome,
+    type CurveRefusal,
+    lineCurve,
+    type Point,
+    parallelCurve,
+    point,
+} from '../../geometry/index.js';
+import { dimension, quantity, real } from '../../quantity/index.js';
 import type { FactDeclaration, Property, Span } from '../design/design.js';
 import type { Axis } from '../model/casework.js';
 import type { Measure } from '../model/measure.js';
@@ -10,13 +21,15 @@ import type { Construction } from './construction.js';
 import { evaluateMeasure, expectLength } from './evaluate.js';
 import { derived, numberOf } from './measures.js';
 import { placeAlong } from './place.js';
+import { noOne } from './room.js';
+import { sayLength } from './say-length.js';
 import type { Scope } from './scope.js';
 
 export type CurveUse = 'height' | 'width';
 
 export class CurveLaw {
     protected readonly made: Cell<Curve>;
-    private turns: readonly number[] | undefined;
+    private turns: { readonly of: Curve; readonly at: readonly number[] } | undefined;
     readonly name: string;
     readonly over: CurveUse;
 
@@ -34,6 +47,27 @@ export class CurveLaw {
     get curve(): Curve | undefined {
         return this.made.value;
     }
+    get path(): string {
+        return `${this.build.path}.${this.name}`;
+    }
+
+    /** Where its abscissa begins: at the corner of its case, as that stands. */
+    get origin(): number {
+        const { room, mirror } = this.build;
+        if (this.axis === 'z') return numberOf(room.face('bottom', noOne)?.measure);
+        const [left, right] = [room.face('left', noOne)?.measure, room.face('right', noOne)?.measure];
+        return Math.min(mirror.abscissa(numberOf(left)), mirror.abscissa(numberOf(right)));
+    }
+
+    /** The line from the corner of its case, in the mirror where the case is mirrored. */
+    get shown(): Curve | undefined {
+        const { room, mirror } = this.build;
+        const back = numberOf(room.face('back', noOne)?.measure);
+        const isTurned = this.axis === 'x' && mirror.isTurned;
+        if (!this.curve || (this.origin === 0 && back === 0 && !isTurned)) return this.curve;
+        return this.draw((along) => (this.axis === 'x' ? mirror.abscissa(along) : along) - this.origin, back);
+    }
+
     /** The same line so far outside, square to it. */
     parallel(distance: Measure): CurveLaw {
         return new ParallelLaw(this.construction, this.declaration, this.build, this.scope, this, distance);
@@ -98,8 +132,8 @@ export class CurveLaw {
 
     /** The abscissas where the line runs level and turns back. */
     turnsOf(curve: Curve): readonly number[] {
-        this.turns ??= turningAbscissas(curve);
-        return this.turns;
+        if (this.turns?.of !== curve) this.turns = { of: curve, at: turningAbscissas(curve) };
+        return this.turns.at;
     }
 
     private says(where: string) {
@@ -107,14 +141,19 @@ export class CurveLaw {
     }
 
     protected make(): Curve | undefined {
+        return this.draw((along) => along, 0);
+    }
+
+    private draw(placeOf: (along: number) => number, origin: number): Curve | undefined {
         const from = this.end('from', 'lo');
         const to = this.end('to', 'hi');
         if (!from || !to) return undefined;
-        const shape = this.declaration.properties.find((one) => one.name === 'bow' || one.name === 'arc');
-        const rise = shape ? this.rise(shape) : 0;
-        if (rise === undefined) return undefined;
-        const [p, q] = [point(from.along, from.depth), point(to.along, to.depth)];
-        const outcome = !shape || rise === 0 ? lineCurve(p, q) : shape.name === 'bow' ? bowCurve(p, q, rise) : arcCurve(p, q, rise);
+        const shape = this.declaration.properties.find((one) => one.name === 'bow' || one.name === 'arc' || one.name === 'radius');
+        const amount = shape ? this.amountOf(shape) : 0;
+        if (amount === undefined) return undefined;
+        const ends = [from, to].map(({ along, depth }) => point(placeOf(along), depth - origin)).sort((a, b) => a.x - b.x);
+        const [p, q] = ends as [Point, Point];
+        const outcome = !shape || amount === 0 ? lineCurve(p, q) : curveOfShape(shape.name, p, q, amount);
         if (outcome.ok) return outcome.curve;
         return this.refuse(outcome.refusal, shape ?? this.property('to') ?? this.declaration);
     }
@@ -136,22 +175,26 @@ export class CurveLaw {
         return { along: numberOf(along), depth: numberOf(depth) };
     }
 
-    private rise(shape: Property): number | undefined {
+    /** The rise or radius: below zero where it goes in. */
+    private amountOf(shape: Property): number | undefined {
         const value = shape.value;
         if (!value) return undefined;
         const [word, amount] = value.is === 'worded' ? [value.word, value.value] : [undefined, value];
-        const rise = expectLength(this.construction, evaluateMeasure(this.construction, amount, this.scope), amount.span);
-        if (!rise) return undefined;
+        const length = expectLength(this.construction, evaluateMeasure(this.construction, amount, this.scope), amount.span);
+        if (!length) return undefined;
         const inward = word?.is === 'word' && word.word === 'in';
-        return inward ? -numberOf(rise) : numberOf(rise);
+        return inward ? -numberOf(length) : numberOf(length);
     }
 
     protected refuse(refusal: CurveRefusal, at: { readonly span: Span }): undefined {
-        const length = (millimetres: number): string =>
-            formatLength(millimetres, this.build.metric ? { system: 'mm', decimals: 0 } : { system: 'inch', denominator: 16 }).text;
-        const [message, hint] = sayRefusal(refusal, this.name, length);
+        const [message, hint] = sayRefusal(refusal, this.name, (millimetres) => sayLength(this.build, millimetres));
         return this.construction.report('CRV-002', { span: at.span, message, hint });
     }
+}
+
+function curveOfShape(shape: string, from: Point, to: Point, amount: number): CurveOutcome {
+    if (shape === 'bow') return bowCurve(from, to, amount);
+    return shape === 'arc' ? arcCurve(from, to, amount) : arcCurveOfRadius(from, to, amount);
 }
 
 /** A line that keeps its distance from another. */

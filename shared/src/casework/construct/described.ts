@@ -20,6 +20,7 @@ import type { CaseBuild } from './case-build.js';
 import type { Construction } from './construction.js';
 import { evaluate } from './evaluate.js';
 import type { PlacedPart } from './placed-part.js';
+import type { Room } from './room.js';
 import type { Scope } from './scope.js';
 
 export interface Scoped<T> {
@@ -47,6 +48,8 @@ export interface LayerStatement {
 export interface EveryRule {
     readonly statement: EveryStatement;
     readonly scope: Scope;
+    /** The opening in whose block it stands: it holds for what is in there. */
+    readonly within?: Room | undefined;
 }
 
 interface Source {
@@ -58,7 +61,8 @@ interface Source {
 }
 
 export function describePart(construction: Construction, part: PlacedPart): Description {
-    const sources = [...ownSources(construction, part, new Set()), ...everySources(construction, part)];
+    const own = ownSources(construction, part, new Set());
+    const sources = [...own, ...everySources(construction, part, own)];
     const caseMaterial = materialOfCase(part.build);
     const first = <T>(pick: (phrases: Phrases) => T | undefined): Scoped<T> | undefined => {
         for (const { phrases, scope } of sources) {
@@ -109,23 +113,30 @@ function statementSources(
     return model ? [own, ...statementSources(construction, model.statement, model.scope, model.build, seen)] : [own];
 }
 
-function everySources(construction: Construction, part: PlacedPart): readonly Source[] {
+/** What `every` says of it: in its case, in the cases around that, then file by file, the nearer first. */
+function everySources(construction: Construction, part: PlacedPart, own: readonly Source[]): readonly Source[] {
     const sources: Source[] = [];
-    for (let build: CaseBuild | undefined = part.build; build; build = build.parent) {
-        sources.push(...matching(construction, part, build.everys));
-    }
-    const shop = construction.design.defaults.map((statement) => ({ statement, scope: part.build.outermost.fileScope }));
-    return [...sources, ...matching(construction, part, shop)];
+    const add = (rules: readonly EveryRule[]): void => {
+        sources.push(...matching(construction, part, rules, [...own, ...sources]));
+    };
+    for (let build: CaseBuild | undefined = part.build; build; build = build.parent) add(build.everys);
+    const { defaults } = construction.design;
+    const files = new Set(defaults.map((statement) => statement.span.file).reverse());
+    const scope = part.build.outermost.fileScope;
+    for (const file of files) add(defaults.filter((one) => one.span.file === file).map((statement) => ({ statement, scope })));
+    return sources;
 }
 
-function matching(construction: Construction, part: PlacedPart, rules: readonly EveryRule[]): readonly Source[] {
+/** @param nearer what has been said of the part nearer by: it decides, whatever the rules say */
+function matching(construction: Construction, part: PlacedPart, rules: readonly EveryRule[], nearer: readonly Source[]): readonly Source[] {
     const found: Source[] = [];
-    for (const { statement, scope } of rules) {
+    for (const { statement, scope, within } of rules) {
+        if (within && !part.room.isIn(within)) continue;
         const rank = Math.max(...statement.selectors.map((selector) => rankOf(construction, selector, part, scope)));
         if (rank > 0) found.push({ phrases: statement.phrases, scope, layers: [], rank, span: statement.span });
     }
     found.sort((a, b) => b.rank - a.rank);
-    reportEquallyNarrow(construction, part, found);
+    reportEquallyNarrow(construction, part, found, nearer);
     return found;
 }
 
@@ -151,11 +162,15 @@ function includes(construction: Construction, expression: Expression, part: Plac
 }
 
 /** Two rules of one width that say different things of one property are an error with both places. */
-function reportEquallyNarrow(construction: Construction, part: PlacedPart, sources: readonly Source[]): void {
+function reportEquallyNarrow(construction: Construction, part: PlacedPart, sources: readonly Source[], nearer: readonly Source[]): void {
     for (const [index, source] of sources.entries()) {
+        const decided = new Set(
+            [...nearer, ...sources.filter(({ rank }) => rank > source.rank)].flatMap(({ phrases }) => statedIn(phrases)),
+        );
         for (const other of sources.slice(index + 1)) {
             if (other.rank !== source.rank || other.phrases === source.phrases) continue;
-            const both = statedByBoth(source.phrases, other.phrases);
+            const theirs = new Set(statedIn(other.phrases));
+            const both = statedIn(source.phrases).find((one) => theirs.has(one) && !decided.has(one));
             if (!both) continue;
             construction.report('PRP-003', {
                 span: other.span,
@@ -167,15 +182,14 @@ function reportEquallyNarrow(construction: Construction, part: PlacedPart, sourc
     }
 }
 
-function statedByBoth(a: Phrases, b: Phrases): string | undefined {
-    if (a.of && b.of) return 'of';
-    if (a.joint && b.joint) return 'with';
-    const names = new Set(a.properties.map((one) => one.name));
-    const property = b.properties.find((one) => names.has(one.name));
-    if (property) return property.name;
-    const edges = new Set(a.edges.filter((one) => one.treatment).flatMap((one) => one.edges.map((edge) => edge.name)));
-    const edge = b.edges.find((one) => one.treatment && one.edges.some(({ name }) => edges.has(name)));
-    return edge && `edge ${edge.edges[0]?.name ?? ''}`;
+/** Everything that words settle, by name: what is of which material, joined how, its properties and the work on its edges. */
+function statedIn({ of, joint, properties, edges }: Phrases): readonly string[] {
+    return [
+        ...(of ? ['of'] : []),
+        ...(joint ? ['with'] : []),
+        ...properties.map(({ name }) => name),
+        ...edges.filter((one) => one.treatment).flatMap((one) => one.edges.map(({ name }) => `edge ${name}`)),
+    ];
 }
 
 /** Own edges first decide; an `every` adds the edges that were not spoken of, in front, because defaults are older. */

@@ -1,16 +1,17 @@
 /**
  * Expressions to values. Arithmetic is checked by dimension; what is wrong is reported where it is written, and is unknown from then on.
  */
-import { describeDimension, dimension, type Quantity, quantity, real } from '../../quantity/index.js';
-import type { Expression, LetDeclaration, Span } from '../design/design.js';
+import { describeDimension, dimension, formatNumber, type Quantity, quantity, real } from '../../quantity/index.js';
+import type { DesignDeclaration, Expression, LetDeclaration, Span } from '../design/design.js';
 import type { Measure } from '../model/measure.js';
 import { combine, compareMeasures } from './arithmetic.js';
+import type { CaseBuild } from './case-build.js';
 import { Cell } from './cell.js';
 import type { Construction } from './construction.js';
+import { allParts, withDescendants } from './descendants.js';
 import { callFunction } from './functions.js';
-import { allParts } from './joints.js';
 import { derived, literal } from './measures.js';
-import { itemOf, memberOf } from './members.js';
+import { itemOf, memberOf, memberOfRoom } from './members.js';
 import { Scope } from './scope.js';
 import { describeValue, type Value } from './value.js';
 
@@ -26,7 +27,7 @@ function evaluateFresh(construction: Construction, expression: Expression, scope
         case 'measure':
             return { is: 'measure', measure: literal(expression.quantity, expression.span) };
         case 'word':
-            return { is: 'word', word: expression.word };
+            return sizeOfCase(expression.word, scope) ?? { is: 'word', word: expression.word };
         case 'text':
             return { is: 'text', text: expression.text };
         case 'truth':
@@ -76,8 +77,11 @@ function evaluateName(construction: Construction, expression: Extract<Expression
             if (declaration.kind === 'curve' && scope.build) return { is: 'curve', law: scope.build.curve(declaration) };
             return { is: 'thing', declaration };
         case 'recipe':
-        case 'design':
             return { is: 'thing', declaration };
+        case 'design': {
+            const build = enclosing(scope.build, declaration);
+            return build ? { is: 'case', build } : { is: 'thing', declaration };
+        }
         case 'part': {
             // it may stand in an opening or case that this place lies outside of
             const parts = scope.build ? allParts(scope.build.outermost).filter((part) => part.declaration === declaration) : [];
@@ -85,10 +89,36 @@ function evaluateName(construction: Construction, expression: Extract<Expression
             return reportNotBuilt(construction, expression);
         }
         case 'opening':
-            return reportNotBuilt(construction, expression);
+            return openingElsewhere(construction, expression, scope);
         default:
             return undefined;
     }
+}
+
+/** The case that a name means inside of it: one that is being built of that design. */
+function enclosing(build: CaseBuild | undefined, design: DesignDeclaration): CaseBuild | undefined {
+    return build && (build.declaration === design ? build : enclosing(build.parent, design));
+}
+
+/** `width`, `height` and `depth` by themselves are those of the case. */
+function sizeOfCase(word: string, scope: Scope): Value | undefined {
+    return scope.build && (word === 'width' || word === 'height' || word === 'depth') ? memberOfRoom(scope.build.room, word) : undefined;
+}
+
+/** An opening that is named in another block of the case, or in another case. */
+function openingElsewhere(construction: Construction, expression: Extract<Expression, { is: 'name' }>, scope: Scope): Value | undefined {
+    const { build } = scope;
+    const named = (one: CaseBuild) => one.openings.filter((room) => room.opening === expression.id);
+    const own = build ? named(build) : [];
+    const [room, ...others] = own.length > 0 ? own : build ? withDescendants(build.outermost).flatMap(named) : [];
+    if (!room) return reportNotBuilt(construction, expression);
+    if (others.length === 0) return { is: 'opening', room };
+    return construction.report('NAM-009', {
+        span: expression.span,
+        message: `there are ${others.length + 1} openings \`${expression.name}\`, and nothing here says which`,
+        hint: 'speak of it in the block that makes it',
+        needed: 'one opening',
+    });
 }
 
 function reportNotBuilt(construction: Construction, expression: Extract<Expression, { is: 'name' }>): undefined {
@@ -135,8 +165,8 @@ function evaluateBinary(construction: Construction, expression: Extract<Expressi
         if (left === undefined || right === undefined) return undefined;
         return { is: 'truth', value: operator === 'and' ? left && right : left || right };
     }
-    const left = evaluate(construction, expression.left, scope);
-    const right = evaluate(construction, expression.right, scope);
+    const left = placeAsMeasure(evaluate(construction, expression.left, scope));
+    const right = placeAsMeasure(evaluate(construction, expression.right, scope));
     if (!left || !right) return undefined;
     if (left.is !== 'measure' || right.is !== 'measure') return evaluateOther(construction, expression, left, right);
     if (operator === '+' || operator === '-' || operator === '*' || operator === '/' || operator === '±') {
@@ -145,6 +175,13 @@ function evaluateBinary(construction: Construction, expression: Extract<Expressi
     }
     const value = compareMeasures(construction, operator, left.measure, right.measure, expression);
     return value === undefined ? undefined : { is: 'truth', value };
+}
+
+/** A face stands for how far it is from where its axis begins. */
+function placeAsMeasure(value: Value | undefined): Value | undefined {
+    if (value?.is !== 'face') return value;
+    const measure = value.spot()?.measure;
+    return measure && { is: 'measure', measure };
 }
 
 /** Words and truths may be compared for being the same; nothing else that is no measure may be computed with. */
@@ -169,7 +206,7 @@ function evaluateOther(
     });
 }
 
-function hintFor(wrong: Value): { readonly hint: string } | object {
+function hintFor(wrong: Value): { readonly hint?: string } {
     if (wrong.is === 'parts')
         return { hint: `name one of its sizes, such as \`${wrong.name}${wrong.parts.length > 1 ? '[1]' : ''}.thickness\`` };
     return {};
@@ -196,17 +233,26 @@ function evaluateUnary(construction: Construction, expression: Extract<Expressio
 /** The measure that an expression amounts to; anything else is reported. */
 export function evaluateMeasure(construction: Construction, expression: Expression, scope: Scope): Measure | undefined {
     const value = evaluate(construction, expression, scope);
-    if (!value || value.is === 'measure') return value?.measure;
+    if (!value) return isNoValue(expression) ? reportNoMeasure(construction, expression.span, 'a list') : undefined;
+    if (value.is === 'measure') return value.measure;
     if (value.is === 'face') return value.spot()?.measure;
-    return construction.report('NAM-007', {
-        span: expression.span,
-        message: `${describeValue(value)} stands where a measure is needed`,
-        found: describeValue(value),
-        needed: 'a measure',
-        ...hintFor(value),
-    });
+    return reportNoMeasure(construction, expression.span, describeValue(value), hintFor(value));
 }
 
+/** Expressions that are several values, or a way to divide a length: they stand where the text asks for them, and are not evaluated as one. */
+function isNoValue({ is }: Expression): boolean {
+    return is === 'list' || is === 'by' || is === 'dimensions' || is === 'interval' || is === 'upTo' || is === 'shares' || is === 'series';
+}
+
+function reportNoMeasure(construction: Construction, span: Span, found: string, hint: { readonly hint?: string } = {}): undefined {
+    return construction.report('NAM-007', {
+        span,
+        message: `${found} stands where one measure is needed`,
+        found,
+        needed: 'a measure',
+        ...hint,
+    });
+}
 /** Yes or no; anything else is reported. */
 export function evaluateTruth(construction: Construction, expression: Expression, scope: Scope): boolean | undefined {
     const value = evaluate(construction, expression, scope);
@@ -252,11 +298,12 @@ export function evaluateCount(construction: Construction, expression: Expression
     if (!measure) return undefined;
     const value = real.toNumber(measure.quantity.value);
     if (Number.isInteger(value) && value >= least) return value;
+    const found = formatNumber(measure.quantity.value, { decimals: 6, zeros: 'dropped' });
     return construction.report('UNI-006', {
         span: expression.span,
-        message: `${Number(value.toFixed(6))} is no count`,
-        found: `${Number(value.toFixed(6))}`,
-        needed: `a whole number${least > 0 ? ` from ${least} up` : ''}`,
-        hint: 'use `ceil(...)` or `floor(...)` to make a whole number of it',
+        message: `${found} is no count`,
+        found,
+        needed: `a whole number from ${least} up`,
+        ...(Number.isInteger(value) ? {} : { hint: 'use `ceil(...)` or `floor(...)` to make a whole number of it' }),
     });
 }

@@ -1,21 +1,25 @@
 /** Where a part begins and ends along each axis: its place, its sizes, and how far it runs in the room that is left. */
-import { dimension } from '../../quantity/index.js';
+import { tolerance } from '../../geometry/index.js';
+import type { Property } from '../design/design.js';
 import type { Axis, FaceName } from '../model/casework.js';
 import type { Measure } from '../model/measure.js';
 import type { Construction } from './construction.js';
-import { evaluateMeasure, expectDimension } from './evaluate.js';
+import type { CurveLaw } from './curve-law.js';
+import type { Description, Scoped } from './described.js';
+import { evaluate } from './evaluate.js';
 import { axes, axisOfFace, edgesOfPart, isFaceName, type KindOfPart } from './kinds.js';
-import { because, minus, plus, smaller } from './measures.js';
+import { minus, numberOf, plus, smaller } from './measures.js';
 import { edgeSpot, type PlaceContext, type Placement } from './place.js';
 import type { PlacedPart } from './placed-part.js';
 import { rabbetFor } from './reserves.js';
 import type { Spot } from './room.js';
 import { type Extent, type Extents, follow, type Run } from './run.js';
+import { statedSize } from './stated-size.js';
 import { around, roomOf } from './thickness-place.js';
 
 type End = 'lo' | 'hi';
 
-/** What the text fixes of a part before it runs. */
+/** What the text fixes of a part before it runs. Where one of these is unknown, so is the part. */
 interface Fixed {
     readonly placements: ReadonlyMap<Axis, Placement>;
     readonly sizes: ReadonlyMap<Axis, Measure>;
@@ -47,7 +51,7 @@ export function findExtents(construction: Construction, part: PlacedPart): Exten
         from,
         through: kind ? [kind.thickness] : [],
         obstacles: part.build.partsBefore(part),
-        into: (obstacle, axis) => rabbetFor(construction, obstacle, part, axis),
+        into: (obstacle, axis, end) => rabbetFor(construction, obstacle, part, axis, end),
         name: part.path,
     };
     return finish(part, kind, followSized(run, fixed, part));
@@ -113,17 +117,9 @@ function readFixed(construction: Construction, part: PlacedPart, kind: KindOfPar
     const description = part.description.value;
     if (!description) return undefined;
     const context = (scope: PlaceContext['scope']): PlaceContext => ({ construction, room: part.room, scope, asker: part });
-    const placements = part.placements.value ?? new Map<Axis, Placement>();
-    const sizes = new Map<Axis, Measure>();
-    for (const [name, axis] of sizeProperties(kind)) {
-        const property = description.properties.get(name);
-        if (!property?.said.value || part.shared?.axis === axis) continue;
-        const { value } = property.said;
-        const measure = expectDimension(construction, evaluateMeasure(construction, value, property.scope), dimension.length, value.span);
-        const says = { kind: 'property' as const, about: [name, part.name], span: property.said.span };
-        const said = because(measure, says);
-        if (said) sizes.set(axis, said);
-    }
+    const placements = part.placements.value;
+    const sizes = readSizes(construction, part, kind, description.properties);
+    if (!placements || !sizes) return undefined;
     const edges = new Map<FaceName, Spot>();
     for (const { said, scope } of description.edges) {
         const [place] = said.at ?? [];
@@ -134,10 +130,42 @@ function readFixed(construction: Construction, part: PlacedPart, kind: KindOfPar
                 continue;
             }
             const spot = edgeSpot(context(scope), place, name);
-            if (spot) edges.set(name, spot);
+            if (!spot) return undefined;
+            edges.set(name, spot);
         }
     }
     return { placements, sizes, edges };
+}
+
+function readSizes(
+    construction: Construction,
+    part: PlacedPart,
+    kind: KindOfPart | undefined,
+    said: Description['properties'],
+): ReadonlyMap<Axis, Measure> | undefined {
+    const sizes = new Map<Axis, Measure>();
+    for (const [name, axis] of sizeProperties(kind)) {
+        const property = said.get(name) ?? sizeOfDesign(construction, part, name);
+        if (!property?.said.value || part.shared?.axis === axis) continue;
+        const size = statedSize(construction, part, property);
+        if (!size) return undefined;
+        sizes.set(axis, size);
+    }
+    return sizes;
+}
+
+/** A case inside a case is as large as its own design says, where that says it and the place does not. */
+function sizeOfDesign(construction: Construction, part: PlacedPart, name: string): Scoped<Property> | undefined {
+    const design = part.nested;
+    const said = design?.declaration.phrases.properties.find((one) => one.name === name);
+    if (!design || !said?.value) return undefined;
+    if (said.value.is !== 'name' || evaluate(construction, said.value, design.scope)?.is !== 'curve') return { said, scope: design.scope };
+    return construction.report('PRP-007', {
+        span: part.statement.phrases.of?.span ?? part.span,
+        message: `the ${name} of \`${design.declaration.name}\` is a curve: this edition builds it by itself, not in another case`,
+        hint: 'it gets a straight front here; build it beside the other case with `build`',
+        related: [{ span: said.span, message: 'the curve' }],
+    });
 }
 
 export function reportNoSuchEdge(part: PlacedPart, name: string, span: PlacedPart['span']): void {
@@ -168,16 +196,24 @@ function sizeProperties(kind: KindOfPart | undefined): readonly (readonly [strin
     return named.filter(([, axis]) => axis !== kind.thickness);
 }
 
+/** A square front takes the shallower of what the line has at the two faces, or what it has between them where it turns there. */
+function shallowest(line: CurveLaw, extents: Extents, part: PlacedPart): Measure | undefined {
+    const { lo, hi } = extents[line.axis];
+    const range = line.range(numberOf(lo.measure), numberOf(hi.measure));
+    const below = line.at(lo.measure, `the lower face of ${part.name}`);
+    const above = line.at(hi.measure, `the upper face of ${part.name}`);
+    const front = smaller(above, below);
+    if (!front || !range || range.least >= numberOf(front) - tolerance.geometry) return front;
+    return line.extreme(lo.measure, hi.measure, 'least', `the faces of ${part.name}`);
+}
+
 /** The front of a part that lies under a curve: its line, or the depth where it is. */
 function finish(part: PlacedPart, kind: KindOfPart | undefined, extents: Extents): Extents {
     const { line: found, beyond } = extents.y.hi;
     if (!found) return extents;
     const { lo } = extents.y;
     if (kind?.thickness === 'z' && found.over === 'height') {
-        const along = extents[found.axis];
-        const below = found.at(along.lo.measure, `the lower face of ${part.name}`);
-        const above = found.at(along.hi.measure, `the upper face of ${part.name}`);
-        const front = smaller(above, below);
+        const front = shallowest(found, extents, part);
         const bound = { name: `the curve ${found.name}`, stopped: false };
         const measure = beyond ? plus(front, beyond, { kind: 'face', about: [`past the curve ${found.name}`, 'the text'] }) : front;
         return { ...extents, y: { lo, hi: { measure, bound } } };

@@ -1,5 +1,5 @@
 /** The functions of the language, and `Curve.at(place)`. */
-import { describeDimension, dimension, type Quantity, quantity } from '../../quantity/index.js';
+import { describeDimension, type Quantity, quantity } from '../../quantity/index.js';
 import type { Expression } from '../design/design.js';
 import type { Measure } from '../model/measure.js';
 import type { Construction } from './construction.js';
@@ -84,6 +84,5 @@ function curveAt(construction: Construction, call: Call, receiver: Expression, s
     }
     const place = expectLength(construction, evaluateMeasure(construction, argument.value, scope), argument.value.span);
     const measure = place && curve.law.at(place, 'the place asked for');
-    if (!measure) return undefined;
-    return measure.quantity.dimension === dimension.length ? { is: 'measure', measure } : undefined;
+    return measure && { is: 'measure', measure };
 }

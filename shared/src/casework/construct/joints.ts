@@ -1,180 +1,107 @@
-/** How parts meet: which of them a `join` joins, whether they touch, and what the joint adds to the part that enters. */
+/** A joint between two parts: where they touch, and what it adds to the part that enters. */
 import { boxContact, boxOverlap, tolerance } from '../../geometry/index.js';
-import { dimension, formatLength } from '../../quantity/index.js';
+import { dimension } from '../../quantity/index.js';
 import type { Expression, JoinStatement, Span, Step } from '../design/design.js';
 import type { Axis, JointStep } from '../model/casework.js';
 import type { Measure } from '../model/measure.js';
-import { boxOf } from './box.js';
-import type { CaseBuild } from './case-build.js';
 import type { Construction } from './construction.js';
 import { wordOf } from './edges.js';
 import { evaluate, evaluateCount, evaluateMeasure, expectLength } from './evaluate.js';
-import { axes, facesOfAxis } from './kinds.js';
-import { minus, plus } from './measures.js';
+import { axes } from './kinds.js';
+import { minus, plus, zeroLength } from './measures.js';
 import type { PlacedPart } from './placed-part.js';
-import { cutSize, rabbetFor } from './reserves.js';
+import { cutSize, takesIn } from './reserves.js';
+import { sayLength } from './say-length.js';
 import type { Scope } from './scope.js';
-import { selectParts } from './select.js';
 import { nameOfTreatment, stepsOf } from './treatments.js';
+
+/** The axis and end of the entering part at which it meets the other. */
+export interface Meeting {
+    readonly axis: Axis;
+    readonly end: 'lo' | 'hi';
+}
 
 export interface PlacedJoint {
     readonly enters: PlacedPart;
     readonly receives: PlacedPart;
     readonly recipe: string;
     readonly steps: readonly JointStep[];
-    readonly adds: Measure | undefined;
-    /** The axis and end of the entering part at which they meet; undefined where they do not. */
-    readonly at: { readonly axis: Axis; readonly end: 'lo' | 'hi' } | undefined;
+    readonly adds: Added;
+    /** Undefined where they do not meet. */
+    readonly at: Meeting | undefined;
     readonly onSite: boolean;
     readonly span: Span;
-    /** How narrowly it was said: the narrower of two joints of one pair holds. */
-    readonly rank: number;
 }
 
-/** The joints of a case and of the cases in it: the narrower rule wins for each pair. */
-export function jointsOf(construction: Construction, build: CaseBuild): readonly PlacedJoint[] {
-    const byPair = new Map<string, PlacedJoint>();
-    for (const part of allParts(build)) {
-        for (const joint of ownJoints(construction, part)) keepNarrower(construction, byPair, joint);
-    }
-    for (const one of [build, ...descendants(build)]) {
-        for (const { statement, scope } of one.sentences) {
-            if (statement.is !== 'join') continue;
-            for (const joint of joinsOf(construction, statement, one, scope)) keepNarrower(construction, byPair, joint);
-        }
-    }
-    return [...byPair.values()];
-}
+/** What a joint adds at an end: nothing, so much (below zero for a gap), or what could not be computed and was reported. */
+export type Added = { readonly is: 'nothing' } | { readonly is: 'length'; readonly measure: Measure } | { readonly is: 'unknown' };
 
-export function descendants(build: CaseBuild): readonly CaseBuild[] {
-    return build.children.flatMap((child) => [child, ...descendants(child)]);
-}
-export function allParts(build: CaseBuild): readonly PlacedPart[] {
-    return [build, ...descendants(build)].flatMap((one) => one.parts);
-}
-
-function keepNarrower(construction: Construction, byPair: Map<string, PlacedJoint>, joint: PlacedJoint): void {
-    const key = `${joint.enters.path} ${joint.receives.path}`;
-    const before = byPair.get(key);
-    if (before && before.rank === joint.rank && before.span !== joint.span) {
-        construction.report('PRP-003', {
-            span: joint.span,
-            message: `\`${joint.enters.name}\` is joined to \`${joint.receives.name}\` twice, and neither rule is narrower`,
-            hint: 'name the pair in one of them, or take it out with `except`',
-            related: [{ span: before.span, message: 'the other joint' }],
-        });
-        return;
-    }
-    if (!before || joint.rank > before.rank) byPair.set(key, joint);
-}
-
-/** `shelf Tier with Pinned`: joined so to whatever it runs up to. */
-function ownJoints(construction: Construction, part: PlacedPart): readonly PlacedJoint[] {
-    const said = part.description.value?.joint;
-    const extents = part.extents.value;
-    if (!said || !extents) return [];
-    const found: PlacedJoint[] = [];
-    for (const axis of axes) {
-        for (const end of ['lo', 'hi'] as const) {
-            const other = part.build.parts.find((one) => one.path === extents[axis][end].bound.part);
-            if (other)
-                found.push(
-                    makeJoint(construction, { treatment: said.said, onSite: false, span: said.said.span }, part, other, said.scope, 0),
-                );
-        }
-    }
-    return found;
-}
-
-function joinsOf(construction: Construction, statement: JoinStatement, build: CaseBuild, scope: Scope): readonly PlacedJoint[] {
-    const { joint: treatment } = statement;
-    if (!treatment) return [];
-    const found: PlacedJoint[] = [];
-    for (const left of statement.left) {
-        for (const right of statement.right) {
-            const isNamed = left.is !== 'every' && right.is !== 'every';
-            const pairs = pairsOf(selectParts(construction, left, build, scope), selectParts(construction, right, build, scope));
-            const rank = 1 + widthOf(left) + widthOf(right);
-            const joints = pairs.map(([a, b]) =>
-                makeJoint(construction, { treatment, onSite: statement.onSite, span: statement.span }, a, b, scope, rank),
-            );
-            const meeting = joints.filter((joint) => joint.at);
-            found.push(...meeting);
-            if (isNamed) for (const joint of joints) if (!joint.at) reportApart(construction, joint, right);
-        }
-    }
-    return found;
-}
-
-function pairsOf(left: readonly PlacedPart[], right: readonly PlacedPart[]): readonly (readonly [PlacedPart, PlacedPart])[] {
-    return left.flatMap((a) => right.filter((b) => b !== a).map((b) => [a, b] as const));
-}
-
-function widthOf(selector: Expression): number {
-    if (selector.is !== 'every') return 3;
-    return selector.within ? 2 : 1;
-}
-
-interface Said {
+/** What the text says of a joint. */
+export interface SaidJoint {
     readonly treatment: NonNullable<JoinStatement['joint']>;
     readonly onSite: boolean;
     readonly span: Span;
+    readonly scope: Scope;
 }
 
-function makeJoint(
+export function makeJoint(
     construction: Construction,
-    said: Said,
+    said: SaidJoint,
     enters: PlacedPart,
     receives: PlacedPart,
-    scope: Scope,
-    rank: number,
+    at: Meeting | undefined,
 ): PlacedJoint {
+    const { scope, onSite, span } = said;
     const written = stepsOf(construction, said.treatment);
-    const at = meetingOf(construction, enters, receives);
     const isAtEnd = at !== undefined && at.axis !== enters.kindOf?.thickness;
     return {
         enters,
         receives,
         recipe: nameOfTreatment(construction, said.treatment),
         steps: written.map((step) => jointStep(construction, step, scope)),
-        adds: isAtEnd ? addsOf(construction, written, scope) : undefined,
+        adds: isAtEnd ? addsOf(construction, written, scope) : { is: 'nothing' },
         at,
-        onSite: said.onSite,
-        span: said.span,
-        rank,
+        onSite,
+        span,
     };
 }
 
 /** Where two parts touch, seen from the first: faces that meet, or a part let into a rabbet that is cut for it. */
-function meetingOf(construction: Construction, enters: PlacedPart, receives: PlacedPart): PlacedJoint['at'] {
-    const [a, b] = [boxOf(enters), boxOf(receives)];
-    if (!a || !b) return undefined;
+export function meetingOf(construction: Construction, enters: PlacedPart, receives: PlacedPart): Meeting | undefined {
+    const [a, b] = [enters.box, receives.box];
+    if (!a || !b || !boxOverlap(a, b, -tolerance.fit)) return undefined;
     const axis = boxContact(a, b);
     const middle = (box: typeof a, one: Axis): number => (box.least[one] + box.most[one]) / 2;
     if (axis) return { axis, end: middle(a, axis) < middle(b, axis) ? 'hi' : 'lo' };
     if (!boxOverlap(a, b)) return undefined;
-    const entered = axes.find((one) => rabbetFor(construction, receives, enters, one));
+    const entered = axes.find((one) => takesIn(construction, receives, enters, one));
     return entered && { axis: entered, end: middle(a, entered) < middle(b, entered) ? 'hi' : 'lo' };
 }
 
 /** What enters the other part makes the entering one longer; a gap makes it shorter. */
-function addsOf(construction: Construction, steps: readonly Step[], scope: Scope): Measure | undefined {
+function addsOf(construction: Construction, steps: readonly Step[], scope: Scope): Added {
     let sum: Measure | undefined;
     for (const step of steps) {
+        if (!changesLength(step)) continue;
         const says = { kind: 'joint' as const, about: [step.does], span: step.span };
-        if (step.does === 'dado' || step.does === 'groove' || step.does === 'rabbet') {
-            const deep = cutSize(construction, step, scope, 'deep');
-            sum = sum ? plus(sum, deep, says) : deep;
-        } else if (step.does === 'tenon') {
-            const long = tenonLength(construction, step, scope);
-            sum = sum ? plus(sum, long, says) : long;
-        } else if (step.does === 'gap' && step.value) {
-            const gap = expectLength(construction, evaluateMeasure(construction, step.value, scope), step.value.span);
-            const zero = gap && minus(gap, gap, says);
-            sum = minus(sum ?? zero, gap, says);
-        }
+        const length = lengthOfStep(construction, step, scope);
+        if (!length) return { is: 'unknown' };
+        if (step.does === 'gap') sum = minus(sum ?? zero, length, says);
+        else sum = sum ? plus(sum, length, says) : length;
     }
-    return sum;
+    return sum ? { is: 'length', measure: sum } : { is: 'nothing' };
+}
+
+const zero: Measure = { quantity: zeroLength, why: { kind: 'default', about: ['nothing', 'before the gap'], inputs: [] } };
+
+function changesLength({ does }: Step): boolean {
+    return does === 'dado' || does === 'groove' || does === 'rabbet' || does === 'tenon' || does === 'gap';
+}
+
+function lengthOfStep(construction: Construction, step: Step, scope: Scope): Measure | undefined {
+    if (step.does === 'tenon') return tenonLength(construction, step, scope);
+    if (step.does !== 'gap') return cutSize(construction, step, scope, 'deep');
+    return step.value && expectLength(construction, evaluateMeasure(construction, step.value, scope), step.value.span);
 }
 
 function tenonLength(construction: Construction, step: Step, scope: Scope): Measure | undefined {
@@ -213,30 +140,27 @@ function amountOf(construction: Construction, step: Step, scope: Scope): Measure
     return found?.is === 'measure' && found.measure.quantity.dimension === dimension.length ? found.measure : undefined;
 }
 
-function reportApart(construction: Construction, joint: PlacedJoint, at: Expression): void {
-    const [a, b] = [boxOf(joint.enters), boxOf(joint.receives)];
+const apartAlong: Readonly<Record<Axis, string>> = { x: 'across the width', y: 'in the depth', z: 'in the height' };
+
+/** Two parts that the text names and joins, but that do not meet. */
+export function reportApart(construction: Construction, enters: PlacedPart, receives: PlacedPart, at: Expression): void {
+    const [a, b] = [enters.box, receives.box];
     if (!a || !b) return;
     let [distance, way]: [number, Axis] = [0, 'x'];
     for (const axis of axes) {
         const gap = Math.max(a.least[axis] - b.most[axis], b.least[axis] - a.most[axis]);
         if (gap > distance) [distance, way] = [gap, axis];
     }
-    const metric = joint.enters.build.outermost.metric;
-    const apart = formatLength(distance, metric ? { system: 'mm', decimals: 1 } : { system: 'inch', denominator: 32 }).text;
+    const apart = sayLength(enters.build, distance);
     const isApart = distance > tolerance.fit;
     construction.report('PLC-008', {
         span: at.span,
         message: isApart
-            ? `\`${joint.enters.name}\` and \`${joint.receives.name}\` do not touch: they are ${apart} apart ${directionOf(way)}`
-            : `\`${joint.enters.name}\` and \`${joint.receives.name}\` do not meet with a face`,
+            ? `\`${enters.name}\` and \`${receives.name}\` do not touch: they are ${apart} apart ${apartAlong[way]}`
+            : `\`${enters.name}\` and \`${receives.name}\` do not meet with a face`,
         hint: 'move one of them, or join it to the part that it touches',
         found: isApart ? `${apart} between them` : 'no common face',
         needed: 'parts that touch',
-        part: joint.enters.path,
+        part: enters.path,
     });
-}
-
-function directionOf(axis: Axis): string {
-    const { lo, hi } = facesOfAxis[axis];
-    return `between ${lo} and ${hi}`;
 }

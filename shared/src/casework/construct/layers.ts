@@ -1,14 +1,15 @@
 /** The boards that a part is glued up from, outer to inner, and how thick they are together. */
-import { quantity } from '../../quantity/index.js';
+import type { Real } from '../../quantity/index.js';
 import type { Expression, LeaveStatement, Property, Span } from '../design/design.js';
 import type { Grain } from '../model/casework.js';
 import type { Measure } from '../model/measure.js';
 import type { Construction } from './construction.js';
 import type { Scoped } from './described.js';
-import { evaluate, evaluateCount, evaluateMeasure, expectLength } from './evaluate.js';
-import { because, derived, total } from './measures.js';
+import { evaluate, evaluateCount } from './evaluate.js';
+import { derived, total } from './measures.js';
 import type { PlacedPart } from './placed-part.js';
 import type { Scope } from './scope.js';
+import { statedSize } from './stated-size.js';
 import { describeValue } from './value.js';
 
 export interface LayerPlan {
@@ -39,14 +40,29 @@ export function layersOfPart(construction: Construction, part: PlacedPart): read
     const count = layers?.said.value ? evaluateCount(construction, layers.said.value, layers.scope, 1) : 1;
     if (!material || count === undefined) return [];
     const span = layers?.said.span ?? of.said.span;
-    return Array.from({ length: Math.min(count, mostLayers) }, (_, index) => {
-        const thickness = pieceThickness(construction, material, part, index + 1, of.said.span);
+    if (count > mostLayers) return reportTooManyLayers(construction, count, span);
+    const stated = count === 1 ? description.properties.get('thickness') : undefined;
+    return Array.from({ length: count }, (_, index) => {
+        const thickness = stated
+            ? statedSize(construction, part, stated)
+            : pieceThickness(construction, material, part, index + 1, of.said.span);
         return { name: undefined, material, thickness, grain: grain ?? construction.things.grainOf(material), leaves: [], span };
     });
 }
 
 /** More layers than this are a slip of the keyboard. */
 const mostLayers = 50;
+
+function reportTooManyLayers(construction: Construction, count: number, span: Span): readonly LayerPlan[] {
+    construction.report('PLC-009', {
+        span,
+        message: `${count} layers are more than a board is glued up from`,
+        found: `${count}`,
+        needed: `at most ${mostLayers}`,
+        hint: 'look for a number that lost its decimal point',
+    });
+    return [];
+}
 
 function writtenLayers(construction: Construction, part: PlacedPart, grain: Grain | undefined): readonly LayerPlan[] {
     const description = part.description.value;
@@ -55,6 +71,7 @@ function writtenLayers(construction: Construction, part: PlacedPart, grain: Grai
         const of = phrases.of ?? description?.of?.said;
         const own = grainWord(phrases.properties.find((one) => one.name === 'grain'));
         const material = of && materialOf(construction, of, phrases.of ? scope : (description?.of?.scope ?? scope));
+        const stated = phrases.properties.find((one) => one.name === 'thickness');
         if (!of) {
             part.report('MAT-001', `the layer \`${declaration.name}\` of \`${part.name}\` has no material`, {
                 span: declaration.nameSpan,
@@ -65,7 +82,9 @@ function writtenLayers(construction: Construction, part: PlacedPart, grain: Grai
         return {
             name: declaration.name,
             material,
-            thickness: material === undefined ? undefined : pieceThickness(construction, material, part, index + 1, declaration.nameSpan),
+            thickness: stated
+                ? statedSize(construction, part, { said: stated, scope })
+                : pieceThickness(construction, material, part, index + 1, declaration.nameSpan),
             grain: own ?? grain ?? (material === undefined ? 'length' : construction.things.grainOf(material)),
             leaves: phrases.leaves.map((leave) => ({ said: leave, scope })),
             span: declaration.span,
@@ -92,9 +111,17 @@ export function materialOf(construction: Construction, of: Expression, scope: Sc
 }
 
 /** The thickness of one piece of a material: the same sheet in two layers deviates twice, each piece for itself. */
-function pieceThickness(construction: Construction, material: string, part: PlacedPart, number: number, span: Span): Measure | undefined {
-    const stock = construction.things.thicknessOf(material);
-    const name = construction.things.thing(material)?.name ?? 'its material';
+function pieceThickness(
+    construction: Construction,
+    material: string | undefined,
+    part: PlacedPart,
+    number: number,
+    span: Span,
+): Measure | undefined {
+    const thing = material === undefined ? undefined : construction.things.thing(material);
+    if (!thing) return undefined;
+    const { name } = thing;
+    const stock = construction.things.thicknessOf(thing.id);
     if (!stock) {
         return construction.report('MAT-005', {
             span,
@@ -105,23 +132,28 @@ function pieceThickness(construction: Construction, material: string, part: Plac
     }
     const { deviations } = stock.quantity;
     if (!deviations) return stock;
-    let own = quantity.nominal(stock.quantity);
-    for (const source of deviations.keys()) {
+    const own = new Map<string, Real>();
+    for (const [source, effect] of deviations) {
         const stated = construction.deviations.get(source);
         if (!stated) continue;
         const id = `${source} ${part.path}/${number}`;
         construction.deviations.set(id, { ...stated, id });
-        own = quantity.deviating(own, id);
+        own.set(id, effect);
     }
-    return derived(own, { kind: 'thickness', about: ['1', name] }, [stock]);
+    return derived({ ...stock.quantity, deviations: own }, { kind: 'thickness', about: ['1', name] }, [stock]);
 }
 
 /** What the part says itself, or its layers together. */
 export function thicknessOfPart(construction: Construction, part: PlacedPart): Measure | undefined {
     const own = part.description.value?.properties.get('thickness');
-    if (!own?.said.value) return thicknessOfLayers(construction, part);
-    const measure = expectLength(construction, evaluateMeasure(construction, own.said.value, own.scope), own.said.value.span);
-    return because(measure, { kind: 'property', about: ['thickness', part.name], span: own.said.span });
+    if ((part.layers.value?.length ?? 0) <= 1) return own ? statedSize(construction, part, own) : thicknessOfLayers(construction, part);
+    if (own) {
+        part.report('PRP-003', `\`${part.name}\` states a thickness, and is glued up of layers that come to one of their own`, {
+            span: own.said.span,
+            hint: 'take the thickness out, or give it to the layers',
+        });
+    }
+    return thicknessOfLayers(construction, part);
 }
 
 function thicknessOfLayers(construction: Construction, part: PlacedPart): Measure | undefined {

@@ -47,6 +47,11 @@ export function times(a: Maybe, factor: Rational, says: Says): Maybe {
     return a && derived(quantity.scale(a.quantity, factor), says, [a]);
 }
 
+/** The same length the other way. */
+export function negative(a: Measure): Measure {
+    return derived(quantity.negate(a.quantity), { kind: 'operation', about: ['-'] }, [a]);
+}
+
 /** The sum of all, or unknown if one is; undefined for none. */
 export function total(all: readonly Maybe[], says: Says): Maybe {
     const [first, ...rest] = all;

@@ -1,13 +1,14 @@
 /** `receiver.member` and `receiver[index]`. */
-import { dimension, real } from '../../quantity/index.js';
-import type { Expression } from '../design/design.js';
-import type { Stage } from '../model/casework.js';
+import { dimension, quantity, Rational, real } from '../../quantity/index.js';
+import type { Expression, Span } from '../design/design.js';
+import type { Axis, Stage } from '../model/casework.js';
+import type { Measure } from '../model/measure.js';
 import type { CaseBuild } from './case-build.js';
 import type { Construction } from './construction.js';
 import { axisOfFace, faceOfPart, facesOfAxis, isFaceName } from './kinds.js';
-import { minus } from './measures.js';
+import { derived, minus, plus, times } from './measures.js';
 import type { PlacedPart } from './placed-part.js';
-import { anyone, type Room } from './room.js';
+import { anyone, type Room, type Spot } from './room.js';
 import { sizeOfPart } from './sizes.js';
 import { describeValue, type Value } from './value.js';
 
@@ -23,7 +24,7 @@ export function memberOf(construction: Construction, receiver: Value, expression
     switch (receiver.is) {
         case 'parts': {
             const [part] = receiver.parts;
-            if (!part) return undefined;
+            if (!part) return reportNoParts(construction, receiver.name, expression.receiver.span);
             if (receiver.parts.length > 1) {
                 return construction.report('NAM-009', {
                     span: expression.receiver.span,
@@ -35,12 +36,22 @@ export function memberOf(construction: Construction, receiver: Value, expression
         }
         case 'stage':
             if (sizes.includes(member))
-                return measured(sizeOfPart(receiver.part, receiver.stage)[member as 'length' | 'width' | 'thickness']);
+                return sizeWithJoints(
+                    construction,
+                    expression,
+                    () => sizeOfPart(receiver.part, receiver.stage)[member as 'length' | 'width' | 'thickness'],
+                );
             return unknownMember(construction, receiver, expression, sizes);
         case 'opening':
             return (
                 memberOfRoom(receiver.room, member) ??
                 partsNamed(receiver.room.build, member, receiver.room) ??
+                unknownMember(construction, receiver, expression, ['width', 'height', 'depth', 'left', 'right', 'top', 'bottom'])
+            );
+        case 'case':
+            return (
+                memberOfRoom(receiver.build.room, member) ??
+                memberOfCase(receiver.build, expression) ??
                 unknownMember(construction, receiver, expression, ['width', 'height', 'depth', 'left', 'right', 'top', 'bottom'])
             );
         case 'thing': {
@@ -60,17 +71,14 @@ function memberOfPart(construction: Construction, part: PlacedPart, expression: 
     if (part.nested && (member === 'width' || member === 'height' || member === 'depth')) return memberOfRoom(part.nested.room, member);
     if (stages.includes(member)) return { is: 'stage', part, stage: member as Stage };
     if (member === 'thickness') return measured(part.thickness.value);
-    if (sizes.includes(member)) return measured(sizeOfPart(part, 'finished')[member as 'length' | 'width']);
+    if (sizes.includes(member))
+        return sizeWithJoints(construction, expression, () => sizeOfPart(part, 'finished')[member as 'length' | 'width']);
+    if (member === 'area') return sizeWithJoints(construction, expression, () => areaOf(part));
     const axis = axisOfSize[member];
-    if (axis) {
-        const extent = part.extents.value?.[axis];
-        return (
-            extent &&
-            measured(minus(extent.hi.measure, extent.lo.measure, { kind: 'between', about: [extent.lo.bound.name, extent.hi.bound.name] }))
-        );
-    }
+    if (axis) return sizeWithJoints(construction, expression, () => sizeAcross(part, axis));
+    if (member === 'mass') return reportNotBuilt(construction, expression);
     if (member === 'clear') return measured(part.clearAbove());
-    if (member === 'middle') return undefined;
+    if (member === 'middle') return middleOf(part);
     const face = faceOfPart(part.kind, member, part.hand);
     if (!face)
         return unknownMember(
@@ -85,6 +93,57 @@ function memberOfPart(construction: Construction, part: PlacedPart, expression: 
     return { is: 'face', axis: along, end, name: `${part.name}.${member}`, spot: () => part.faceSpot(along, end), part };
 }
 
+function reportNotBuilt(construction: Construction, expression: Member): undefined {
+    return construction.report('PRP-007', {
+        span: expression.memberSpan,
+        message: `\`${expression.member}\` is read, but this edition does not compute with it`,
+        hint: 'what each part weighs is in the cut list',
+        found: expression.member,
+    });
+}
+
+/** A size that joints may make longer or shorter: it is known when all parts and joints are there. */
+function sizeWithJoints(construction: Construction, expression: Member, size: () => Measure | undefined): Value | undefined {
+    if (construction.isEarly) {
+        return construction.reportEarly(
+            `\`${expression.member}\` of a part, which joints further down may change`,
+            'ask for a size of the case or of an opening, or for a `thickness`',
+        );
+    }
+    return measured(size());
+}
+
+/** Its finished size along an axis of the case. */
+function sizeAcross(part: PlacedPart, axis: Axis): Measure | undefined {
+    const kind = part.kindOf;
+    const finished = sizeOfPart(part, 'finished');
+    if (kind?.length === axis) return finished.length;
+    return kind?.width === axis ? finished.width : finished.thickness;
+}
+
+/** Of its face, finished: a curved front is not taken off. */
+function areaOf(part: PlacedPart): Measure | undefined {
+    const { length, width } = sizeOfPart(part, 'finished');
+    if (!length || !width) return undefined;
+    return derived(quantity.multiply(length.quantity, width.quantity), { kind: 'measured', about: ['area', part.name, part.name] }, [
+        length,
+        width,
+    ]);
+}
+
+/** Half way through it, where it is thin. */
+function middleOf(part: PlacedPart): Value | undefined {
+    const axis = part.kindOf?.thickness;
+    if (!axis) return undefined;
+    const spot = (): Spot | undefined => {
+        const extent = part.thicknessExtent.value;
+        const says = { kind: 'operation' as const, about: ['middle'] };
+        const measure = extent && times(plus(extent.lo.measure, extent.hi.measure, says), Rational.of(1, 2), says);
+        return measure && { measure, bound: { name: `${part.name}.middle`, part: part.path, stopped: false } };
+    };
+    return { is: 'face', axis, end: 'lo', name: `${part.name}.middle`, spot, part };
+}
+
 /** A part or opening of a case inside a case: declared in its design, or put into it from outside. */
 function memberOfCase(build: CaseBuild, expression: Member): Value | undefined {
     const declared = expression.id === undefined ? undefined : build.scope.lookup(expression.id);
@@ -94,11 +153,12 @@ function memberOfCase(build: CaseBuild, expression: Member): Value | undefined {
 }
 
 function partsNamed(build: CaseBuild, name: string, room?: Room): Value | undefined {
-    const parts = build.parts.filter((part) => part.declaration.name === name && (!room || part.room === room));
+    const parts = build.parts.filter((part) => part.declaration.name === name && (!room || part.room.isIn(room)));
     return parts.length > 0 ? { is: 'parts', parts, name } : undefined;
 }
 
-function memberOfRoom(room: Room, member: string): Value | undefined {
+/** A size or a side of a room. */
+export function memberOfRoom(room: Room, member: string): Value | undefined {
     const axis = member === 'width' ? 'x' : axisOfSize[member];
     if (axis) {
         const { lo, hi } = facesOfAxis[axis];
@@ -110,8 +170,18 @@ function memberOfRoom(room: Room, member: string): Value | undefined {
     return { is: 'face', axis: along, end, name: `${room.name}.${member}`, spot: () => room.face(member, anyone) };
 }
 
-function measured(measure: import('../model/measure.js').Measure | undefined): Value | undefined {
+function measured(measure: Measure | undefined): Value | undefined {
     return measure && { is: 'measure', measure };
+}
+
+function reportNoParts(construction: Construction, name: string, span: Span): undefined {
+    return construction.report('NAM-010', {
+        span,
+        message: `\`${name}\` has no parts here`,
+        hint: 'its count comes out as 0',
+        found: '0 parts',
+        needed: 'at least one',
+    });
 }
 
 function unknownMember(construction: Construction, receiver: Value, expression: Member, known: readonly string[]): undefined {
@@ -132,6 +202,7 @@ export function itemOf(construction: Construction, receiver: Value, index: Value
         });
     }
     const count = receiver.parts.length;
+    if (count === 0) return reportNoParts(construction, receiver.name, expression.receiver.span);
     const [first, last] = index.is === 'range' ? [index.first, index.last] : index.is === 'measure' ? [index.measure, index.measure] : [];
     if (!first || !last || first.quantity.dimension !== dimension.none || last.quantity.dimension !== dimension.none) {
         return construction.report('UNI-006', {

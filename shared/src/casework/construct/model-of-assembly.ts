@@ -6,26 +6,28 @@ import type { CaseBuild } from './case-build.js';
 import { axes, facesOfAxis } from './kinds.js';
 import { larger, minus, numberOf, smaller } from './measures.js';
 import type { PlacedPart } from './placed-part.js';
-import { anyone } from './room.js';
+import { noOne } from './room.js';
 
 const nameOfAxis = { x: 'width', y: 'depth', z: 'height' } as const;
 
 export function modelOfAssembly(build: CaseBuild, count: number, extent: Box | undefined): Assembly {
     const ends = axes.map((axis) => {
         const { lo, hi } = facesOfAxis[axis];
-        return [build.room.face(lo, rawAsker)?.measure, build.room.face(hi, rawAsker)?.measure] as const;
+        return [build.room.face(lo, noOne)?.measure, build.room.face(hi, noOne)?.measure] as const;
     });
     const size = (index: number, axis: Axis): Measure | undefined => {
         const [lo, hi] = ends[index] ?? [];
         return minus(hi, lo, { kind: 'between', about: [`the case's ${facesOfAxis[axis].lo}`, `the case's ${facesOfAxis[axis].hi}`] });
     };
-    const room = roomBox(ends);
+    const own = roomBox(ends);
+    // the room is turned over with the case that it is in
+    const room = own && build.parent ? build.parent.mirror.box(own) : own;
     return {
         path: build.path,
         name: build.name,
         kind: build.declaration.kind,
         count,
-        mirrored: build.mirrored,
+        mirrored: build.mirror.isTurned,
         width: size(0, 'x'),
         depth: size(1, 'y'),
         height: size(2, 'z'),
@@ -38,9 +40,6 @@ export function modelOfAssembly(build: CaseBuild, count: number, extent: Box | u
         ...(build.declaration.doc === undefined ? {} : { doc: build.declaration.doc }),
     };
 }
-
-/** Before anything is kept free. */
-const rawAsker = { ...anyone, order: Number.NEGATIVE_INFINITY };
 
 function roomBox(ends: readonly (readonly [Measure | undefined, Measure | undefined])[]): Box | undefined {
     const [x, y, z] = ends.map(([lo, hi]) => [numberOf(lo), numberOf(hi)] as const);

@@ -7,14 +7,15 @@ import { minus, numberOf } from './measures.js';
 import { anyone, type Room } from './room.js';
 
 export function modelOfOpening(room: Room): Opening {
+    const { mirror } = room.build;
     const bounds = {} as Record<FaceName, Bound | undefined>;
     const sizes: (Measure | undefined)[] = [];
     const ends: [number, number][] = [];
     for (const axis of axes) {
         const { lo, hi } = facesOfAxis[axis];
         const [a, b] = [room.face(lo, anyone), room.face(hi, anyone)];
-        bounds[lo] = a?.bound;
-        bounds[hi] = b?.bound;
+        bounds[mirror.face(lo)] = a?.bound;
+        bounds[mirror.face(hi)] = b?.bound;
         sizes.push(a && b && minus(b.measure, a.measure, { kind: 'between', about: [a.bound.name, b.bound.name], span: room.span }));
         ends.push([numberOf(a?.measure), numberOf(b?.measure)]);
     }
@@ -22,7 +23,7 @@ export function modelOfOpening(room: Room): Opening {
     return {
         path: room.path,
         name: room.name,
-        box: boxBetween({ x: x[0], y: y[0], z: z[0] }, { x: x[1], y: y[1], z: z[1] }),
+        box: mirror.box(boxBetween({ x: x[0], y: y[0], z: z[0] }, { x: x[1], y: y[1], z: z[1] })),
         width: sizes[0],
         depth: sizes[1],
         height: sizes[2],

@@ -2,10 +2,12 @@
 import { type Box, boxBetween } from '../../geometry/index.js';
 import type { Axis, Bound, Edge, EdgeName, FaceName, Hand, Layer, Part, Piece, Stage } from '../model/casework.js';
 import type { Measure } from '../model/measure.js';
-import { boxOf } from './box.js';
+import type { CaseBuild } from './case-build.js';
 import type { Construction } from './construction.js';
+import { withDescendants } from './descendants.js';
 import { axes, axisOfFace, facesOfAxis, isFaceName, type KindOfPart } from './kinds.js';
 import { because, minus, numberOf, plus } from './measures.js';
+import type { Mirror } from './mirror.js';
 import { layerSize, notesOf, piecesOf } from './pieces.js';
 import type { PlacedPart } from './placed-part.js';
 import { reservesOfLeave } from './reserves.js';
@@ -25,21 +27,23 @@ export function modelOfPart(
 ): PartAndPieces | undefined {
     const kind = placed.kindOf;
     const extents = placed.extents.value;
-    const opening = boxOf(placed);
+    const opening = placed.box;
     if (!kind || !extents || !opening) return undefined;
-    const isMirrored = placed.build.outermost.mirrored;
-    const box = mirroredBox(finishedBox(placed, opening), placed, isMirrored);
-    const layers = layersOf(construction, placed, kind, box);
-    const edges = placed.facts.edges.map((edge) => (isMirrored ? mirroredEdge(edge) : edge));
-    const hand = handOf(placed, edges, isMirrored);
+    const { mirror } = placed.build;
+    const box = mirror.box(finishedBox(placed, opening));
+    const layers = layersOf(construction, placed, kind, box, mirror);
+    const edges = placed.facts.edges.map((edge) => ({ ...edge, name: mirror.face(edge.name) }));
+    const hand = handOf(placed, edges, mirror);
     const pieces = piecesOf({ construction, part: placed, layers, edges, quantity: count, hand });
     const bounds = {} as Record<FaceName, Bound | undefined>;
     const faces = {} as Record<FaceName, Measure | undefined>;
     for (const axis of axes) {
         for (const end of ['lo', 'hi'] as const) {
             const face = facesOfAxis[axis][end];
-            bounds[face] = extents[axis][end].bound;
-            faces[face] = finishedFace(placed, face, axis, end);
+            const shown = mirror.face(face);
+            bounds[shown] = extents[axis][end].bound;
+            const measure = finishedFace(placed, face, axis, end);
+            faces[shown] = axis === 'x' ? mirror.place(measure) : measure;
         }
     }
     const stages: readonly Stage[] = ['opening', 'finished', 'core', 'rough'];
@@ -58,7 +62,7 @@ export function modelOfPart(
         bounds,
         layers,
         edges,
-        past: pastFaces(placed, isMirrored),
+        past: pastFaces(placed).map((face) => mirror.face(face)),
         joints,
         pieces: pieces.map((piece) => piece.id),
         openings: placed.build.openings
@@ -69,7 +73,7 @@ export function modelOfPart(
         notes: notesOf(placed),
         ...(clear ? { clear } : {}),
         ...(hand === undefined ? {} : { hand }),
-        ...(line ? { frontCurve: `${placed.build.outermost.path}.${line.name}` } : {}),
+        ...(line ? { frontCurve: line.path } : {}),
         ...(placed.declaration.doc === undefined ? {} : { doc: placed.declaration.doc }),
     };
     return { part, pieces };
@@ -90,25 +94,14 @@ function finishedBox(placed: PlacedPart, opening: Box): Box {
     return boxBetween({ x: at('x', 'lo'), y: at('y', 'lo'), z: at('z', 'lo') }, { x: at('x', 'hi'), y: at('y', 'hi'), z: at('z', 'hi') });
 }
 
-function mirroredBox(box: Box, placed: PlacedPart, isMirrored: boolean): Box {
-    if (!isMirrored) return box;
-    const width = numberOf(placed.build.outermost.edgeOfRoom('x', 'hi'));
-    return boxBetween({ ...box.least, x: width - box.most.x }, { ...box.most, x: width - box.least.x });
-}
-
 const otherSide = { left: 'right', right: 'left' } as const;
 
-function mirroredFace(face: FaceName): FaceName {
-    return face === 'left' ? 'right' : face === 'right' ? 'left' : face;
-}
-
-function mirroredEdge(edge: Edge): Edge {
-    return { ...edge, name: mirroredFace(edge.name) };
-}
-
-function handOf(placed: PlacedPart, edges: readonly Edge[], isMirrored: boolean): Hand | undefined {
-    if (placed.hand) return isMirrored ? otherSide[placed.hand] : placed.hand;
-    return isLopsided(edges) && isMirrored ? 'left' : isLopsided(edges) && hasMirroredTwin(placed) ? 'right' : undefined;
+/** The hand of a side is where it stands; of other parts it is told only where there is one of the other hand. */
+function handOf(placed: PlacedPart, edges: readonly Edge[], mirror: Mirror): Hand | undefined {
+    if (placed.hand) return mirror.isTurned ? otherSide[placed.hand] : placed.hand;
+    if (!isLopsided(edges)) return undefined;
+    if (mirror.isTurned) return 'left';
+    return hasMirroredTwin(placed) ? 'right' : undefined;
 }
 
 /** Whether the treatments of its left and right edges differ. */
@@ -121,11 +114,13 @@ function isLopsided(edges: readonly Edge[]): boolean {
     return said('left') !== said('right');
 }
 
-function hasMirroredTwin(placed: PlacedPart): boolean {
+/** Whether its design is also built the other way round. */
+function hasMirroredTwin({ build }: PlacedPart): boolean {
+    const { project } = build.construction.design;
+    const isTwin = (one: CaseBuild): boolean => one.declaration === build.declaration && one.mirror.isTurned !== build.mirror.isTurned;
     return (
-        placed.build.construction.design.project?.builds.some(
-            (build) => build.mirrored && build.design === placed.build.outermost.declaration.id,
-        ) === true
+        project?.builds.some((one) => one.mirrored && one.design === build.outermost.declaration.id) === true ||
+        withDescendants(build.outermost).some(isTwin)
     );
 }
 
@@ -138,24 +133,23 @@ function finishedFace(placed: PlacedPart, face: FaceName, axis: Axis, end: 'lo' 
 }
 
 /** Faces that the text places past something. */
-function pastFaces(placed: PlacedPart, isMirrored: boolean): readonly FaceName[] {
+function pastFaces(placed: PlacedPart): readonly FaceName[] {
     const edges = placed.description.value?.edges ?? [];
     const past = edges
         .filter(({ said }) => said.at?.some((place) => place.relation === 'past'))
         .flatMap(({ said }) => said.edges.map((edge) => edge.name));
-    return past.filter(isFaceName).map((name) => (isMirrored ? mirroredFace(name) : name));
+    return past.filter(isFaceName);
 }
 
 /** The layers from the outer face in, each with its own size and box. */
-function layersOf(construction: Construction, placed: PlacedPart, kind: KindOfPart, box: Box): readonly Layer[] {
+function layersOf(construction: Construction, placed: PlacedPart, kind: KindOfPart, box: Box, mirror: Mirror): readonly Layer[] {
     const plans = placed.layers.value ?? [];
-    const isFromHigh =
-        placed.hand === 'right' ? !placed.build.outermost.mirrored : placed.hand === 'left' && placed.build.outermost.mirrored;
+    const isFromHigh = (kind.thickness === 'x' && mirror.isTurned) !== (placed.hand === 'right');
     let from = isFromHigh ? box.most[kind.thickness] : box.least[kind.thickness];
     return plans.map((plan, index) => {
         const step = numberOf(plan.thickness) * (isFromHigh ? -1 : 1);
         const to = from + step;
-        const less = shortened(construction, placed, kind, index);
+        const less = shortened(construction, placed, kind, index, mirror);
         const layer: Layer = {
             material: plan.material,
             thickness: plan.thickness,
@@ -176,12 +170,12 @@ interface Shortened {
 }
 
 /** What a layer leaves free for another part at its ends. */
-function shortened(construction: Construction, placed: PlacedPart, kind: KindOfPart, index: number): Shortened {
+function shortened(construction: Construction, placed: PlacedPart, kind: KindOfPart, index: number, mirror: Mirror): Shortened {
     const sizes = new Map<'length' | 'width', Measure>();
     const faces = new Map<FaceName, number>();
     for (const leave of placed.layers.value?.[index]?.leaves ?? []) {
         for (const reserve of reservesOfLeave(construction, placed, leave)) {
-            const size = reserve.size();
+            const size = reserve.isKept() ? reserve.size() : undefined;
             if (!size) continue;
             const { axis } = axisOfFace(reserve.face);
             const name = axis === kind.length ? 'length' : 'width';
@@ -189,7 +183,8 @@ function shortened(construction: Construction, placed: PlacedPart, kind: KindOfP
             const says = { kind: 'reserve' as const, about: [reserve.for.name], span: reserve.span };
             const sum = before ? plus(before, size, says) : because(size, says);
             if (sum) sizes.set(name, sum);
-            faces.set(reserve.face, (faces.get(reserve.face) ?? 0) + numberOf(size));
+            const face = mirror.face(reserve.face);
+            faces.set(face, (faces.get(face) ?? 0) + numberOf(size));
         }
     }
     return { sizes, faces };

@@ -1,5 +1,5 @@
 /** One part in the making: where it is, how thick it is, how far it runs. Everything is computed when it is first asked for. */
-import { tolerance } from '../../geometry/index.js';
+import { type Box, boxBetween, tolerance } from '../../geometry/index.js';
 import type { Expression, PartDeclaration, PartStatement, Span } from '../design/design.js';
 import type { Axis, FaceName, Hand, Path, Shop, Size, Stage } from '../model/casework.js';
 import type { Measure } from '../model/measure.js';
@@ -38,6 +38,15 @@ export interface PartOrigin {
     readonly place: { readonly index: number; readonly count: number };
 }
 
+/** What was asked of a part and is kept, so that it is computed once. */
+interface Known {
+    readonly generation: number;
+    readonly spots: Map<string, Spot>;
+    readonly sizes: Map<Stage, Size>;
+    ends: Readonly<Record<Axis, Ends>> | undefined;
+    box: Box | undefined;
+}
+
 export class PlacedPart implements Asker {
     readonly kind: string;
     readonly declaration: PartDeclaration;
@@ -57,10 +66,7 @@ export class PlacedPart implements Asker {
     readonly extents: Cell<Extents>;
     private readonly factsCell: Cell<PartFacts>;
     hand: Hand | undefined;
-    /** The sizes that have been asked for: see `sizeOfPart`. */
-    readonly sizes = new Map<Stage, Size>();
-    private readonly spots = new Map<string, Spot>();
-    private knownEnds: Readonly<Record<Axis, Ends>> | undefined;
+    private kept: Known = { generation: 0, spots: new Map(), sizes: new Map(), ends: undefined, box: undefined };
     shared: SharedPlace | undefined;
     /** The case that fills it, for a case inside a case. */
     nested: CaseBuild | undefined;
@@ -80,18 +86,18 @@ export class PlacedPart implements Asker {
         this.order = origin.order;
         this.place = origin.place;
         const { nameSpan } = origin.declaration;
-        this.description = new Cell(construction, `${this.path}`, nameSpan, () => describePart(construction, this));
+        this.description = new Cell(construction, this.path, nameSpan, () => describePart(construction, this));
         this.layers = new Cell(construction, `${this.path}.layers`, nameSpan, () => layersOfPart(construction, this));
         this.thickness = new Cell(construction, `${this.path}.thickness`, nameSpan, () => thicknessOfPart(construction, this));
-        this.placements = new Cell(construction, `${this.path}, its place`, nameSpan, () => findPlacements(construction, this));
-        this.thicknessExtent = new Cell(construction, `${this.path}, its place`, nameSpan, () => findThicknessExtent(this));
-        this.extents = new Cell(construction, `${this.path}`, nameSpan, () => findExtents(construction, this));
-        this.factsCell = new Cell(construction, `${this.path}, its joints`, nameSpan, () => factsOfPart(construction, this));
+        this.placements = new Cell(construction, this.path, nameSpan, () => findPlacements(construction, this));
+        this.thicknessExtent = new Cell(construction, this.path, nameSpan, () => findThicknessExtent(this));
+        this.extents = new Cell(construction, this.path, nameSpan, () => findExtents(construction, this));
+        this.factsCell = new Cell(construction, `the joints of ${this.path}`, nameSpan, () => factsOfPart(construction, this));
     }
 
     /** Its edges and what joints add; only asked for when all parts are there. */
     get facts(): PartFacts {
-        return this.factsCell.value ?? { edges: [], adds: {} };
+        return this.factsCell.value ?? { edges: [], adds: {}, unknownAt: new Set() };
     }
     get shop(): Shop {
         return this.construction.shop;
@@ -108,7 +114,8 @@ export class PlacedPart implements Asker {
 
     /** Where one of its faces is, with the part as what bounds there. */
     faceSpot(axis: Axis, end: 'lo' | 'hi'): Spot | undefined {
-        const known = this.spots.get(axis + end);
+        const { spots } = this.known;
+        const known = spots.get(axis + end);
         if (known) return known;
         // where a part lies must not depend on how far it runs: a curve may end at the part that it shapes
         const spot = (axis === this.kindOf?.thickness ? this.thicknessExtent.value : this.extents.value?.[axis])?.[end];
@@ -117,15 +124,33 @@ export class PlacedPart implements Asker {
         const says = { kind: 'face' as const, about: [face, this.path], span: this.declaration.nameSpan };
         const bound = { name: `${this.name}.${face}`, part: this.path, stopped: false };
         const own = { ...spot, measure: because(spot.measure, says), bound };
-        this.spots.set(axis + end, own);
+        spots.set(axis + end, own);
         return own;
     }
 
     /** Its extents as plain numbers; undefined while one of them is unknown. */
     get ends(): Readonly<Record<Axis, Ends>> | undefined {
-        const { value } = this.extents;
-        this.knownEnds ??= value && endsOf(value);
-        return this.knownEnds;
+        const { known } = this;
+        if (!known.ends) {
+            const { value } = this.extents;
+            known.ends = value && endsOf(value);
+        }
+        return known.ends;
+    }
+
+    /** Where it runs, in millimetres from the corner of the outermost case, before joints add or take off; undefined while a side is unknown. */
+    get box(): Box | undefined {
+        const { known, ends } = this;
+        known.box ??= ends && boxBetween({ x: ends.x.lo, y: ends.y.lo, z: ends.z.lo }, { x: ends.x.hi, y: ends.y.hi, z: ends.z.hi });
+        return known.box;
+    }
+
+    /** What was found of it so far, as long as no parts are added. */
+    get known(): Known {
+        const { generation } = this.construction;
+        if (this.kept.generation !== generation)
+            this.kept = { generation, spots: new Map(), sizes: new Map(), ends: undefined, box: undefined };
+        return this.kept;
     }
 
     face(name: FaceName): Spot | undefined {

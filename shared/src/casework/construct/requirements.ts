@@ -29,9 +29,19 @@ function judgeExpression(construction: Construction, condition: Expression, scop
         const [a, b] = [judgeExpression(construction, condition.left, scope), judgeExpression(construction, condition.right, scope)];
         return severity.indexOf(a.answer) >= severity.indexOf(b.answer) ? a : b;
     }
+    if (condition.is === 'binary' && condition.operator === 'or') {
+        const [a, b] = [judgeExpression(construction, condition.left, scope), judgeExpression(construction, condition.right, scope)];
+        return either(a, b);
+    }
     if (condition.is === 'binary' && holds(condition.operator, 0) !== undefined) return judgeComparison(construction, condition, scope);
     const truth = evaluateTruth(construction, condition, scope);
     return { answer: truth === undefined ? 'unknown' : truth ? 'holds' : 'fails', left: undefined, right: undefined, operator: '' };
+}
+
+/** One of two is enough; if one is unknown it may be the one that holds. */
+function either(a: Verdict, b: Verdict): Verdict {
+    const order: readonly Answer[] = ['holds', 'depends', 'unknown', 'fails'];
+    return order.indexOf(a.answer) <= order.indexOf(b.answer) ? a : b;
 }
 
 function judgeComparison(construction: Construction, condition: Extract<Expression, { is: 'binary' }>, scope: Scope): Verdict {

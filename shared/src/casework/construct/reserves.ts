@@ -9,7 +9,7 @@ import type { Construction } from './construction.js';
 import type { Scoped } from './described.js';
 import { evaluateMeasure, expectLength } from './evaluate.js';
 import { axisOfFace, facesOfAxis, isFaceName } from './kinds.js';
-import { because, minus, plus } from './measures.js';
+import { minus, plus } from './measures.js';
 import type { PlacedPart } from './placed-part.js';
 import type { Asker, Spot } from './room.js';
 import type { Scope } from './scope.js';
@@ -23,6 +23,8 @@ export interface Reserve {
     /** Parts written up to this one do not see it. */
     readonly order: number;
     readonly for: DeclarationName;
+    /** False where it takes its size from a part that this build leaves out. */
+    readonly isKept: () => boolean;
     readonly size: () => Measure | undefined;
     readonly span: Span;
 }
@@ -43,20 +45,23 @@ export function nameOfTarget(target: Expression): DeclarationName {
 export function lessReserves(spot: Spot, reserves: readonly Reserve[], face: FaceName, asker: Asker): Spot {
     const { end } = axisOfFace(face);
     let { measure, bound } = spot;
-    const seen = new Set<string>();
+    // both sides are rabbeted for one back: the room for it is kept once, and not for who is rabbeted for it
+    const seen = new Set(reserves.filter((own) => own.by === asker && own.face === face).map(nameOfReserve));
     for (const reserve of reserves) {
         if (reserve.face !== face || reserve.order >= asker.order) continue;
         if (reserve.for.id !== undefined && reserve.for.id === asker.declaration?.id) continue;
-        if (reserves.some((own) => own.by === asker && own.face === face && own.for.id === reserve.for.id)) continue;
-        // both sides are rabbeted for one back: the room for it is kept once
-        const name = reserve.for.id ?? reserve.for.name;
-        if (seen.has(name)) continue;
+        const name = nameOfReserve(reserve);
+        if (seen.has(name) || !reserve.isKept()) continue;
         seen.add(name);
         const says = { kind: 'reserve' as const, about: [reserve.for.name], span: reserve.span };
         measure = end === 'lo' ? plus(measure, reserve.size(), says) : minus(measure, reserve.size(), says);
         bound = { name: `${reserve.for.name}.${end === 'lo' ? 'front' : 'back'}`, stopped: false };
     }
     return spot.line ? { measure, bound, line: spot.line } : { measure, bound };
+}
+
+function nameOfReserve(reserve: Reserve): string {
+    return reserve.for.id ?? reserve.for.name;
 }
 
 /** The inner side of what is kept for a part: it lies against that. */
@@ -87,6 +92,7 @@ export function reservesOfPart(construction: Construction, part: PlacedPart): re
                 by: part,
                 for: target,
                 span: step.span,
+                isKept: () => cutSaysHowWide(step) || isThere(construction, part.build, target),
                 size: () => roomForStep(construction, part, step, scope, target),
             });
         }
@@ -112,17 +118,44 @@ export function reservesOfLeave(
             });
             return [];
         }
-        const size = () =>
-            said.size
-                ? expectLength(construction, evaluateMeasure(construction, said.size, scope), said.size.span)
-                : thicknessOf(part.build.findPart(target.id));
-        return [{ face: name, order: part.order, for: target, size, span: said.span, ...(part.by ? { by: part.by } : {}) }];
+        const { size } = said;
+        return [
+            {
+                face: name,
+                order: part.order,
+                for: target,
+                isKept: () => size !== undefined || isThere(construction, part.build, target),
+                size: () =>
+                    size
+                        ? expectLength(construction, evaluateMeasure(construction, size, scope), size.span)
+                        : thicknessOf(part.build.findPart(target.id)),
+                span: said.span,
+                ...(part.by ? { by: part.by } : {}),
+            },
+        ];
     });
 }
 
+/** Whether the part that room is kept for is built. While parts are still being added, it may only come later. */
+function isThere(construction: Construction, build: PlacedPart['build'], target: DeclarationName): boolean {
+    if (target.id === undefined) return false;
+    if (build.findPart(target.id)) return true;
+    if (construction.isEarly)
+        construction.reportEarly(
+            `the thickness of \`${target.name}\`, which is written further down`,
+            `write \`${target.name}\` before it`,
+        );
+    return false;
+}
+
+function cutSaysHowWide({ value }: Step): boolean {
+    return value?.is === 'by' || (value?.is === 'dimensions' && value.items.some((item) => item.word === 'wide'));
+}
+
+/** What the words of a part leave free in its case; those of a case in a case speak of the room inside. */
 function allLeaves(part: PlacedPart): readonly Scoped<LeaveStatement>[] {
     const description = part.description.value;
-    if (!description) return [];
+    if (!description || part.isAssembly) return [];
     return [
         ...description.leaves,
         ...description.layers.flatMap(({ said, scope }) => said.phrases.leaves.map((leave) => ({ said: leave, scope }))),
@@ -171,36 +204,26 @@ export function cutSize(construction: Construction, step: Step, scope: Scope, wo
     return expression && expectLength(construction, evaluateMeasure(construction, expression, scope), expression.span);
 }
 
-/** Where a part ends inside a board that is cut for it: its face, moved into the board by the depth of the rabbet or groove. */
-export function rabbetFor(construction: Construction, board: PlacedPart, part: PlacedPart, axis: Axis): Measure | undefined {
+/** Where a part ends inside a board that is cut for it: the board's face at that end, moved into it by the depth of the rabbet or groove. */
+export function rabbetFor(
+    construction: Construction,
+    board: PlacedPart,
+    part: PlacedPart,
+    axis: Axis,
+    end: 'lo' | 'hi',
+): Measure | undefined {
     const kind = board.kindOf;
     if (kind?.thickness !== axis) return undefined;
     const depth = depthFor(construction, board, part);
     if (!depth) return undefined;
-    const own = part.room.face(facesOfAxis[axis].lo, part);
-    const isLow = isBelow(board, own, axis);
-    const face = board.faceSpot(axis, isLow ? 'hi' : 'lo');
+    const face = board.faceSpot(axis, end);
     const says = { kind: 'stops' as const, about: [`the rabbet in ${board.name}`, board.name], span: board.span };
-    const measure = isLow ? minus(face?.measure, depth, says) : plus(face?.measure, depth, says);
-    return because(measure, says);
+    return end === 'hi' ? minus(face?.measure, depth, says) : plus(face?.measure, depth, says);
 }
 
-/** Whether the board stands at the low side of the room. */
-function isBelow(board: PlacedPart, room: Spot | undefined, axis: Axis): boolean {
-    const lo = board.extents.value?.[axis].lo;
-    if (!lo?.measure || !room?.measure) return true;
-    const high = board.build.room.face(facesOfAxis[axis].hi, board);
-    const [own, low, top] = [lo.measure, room.measure, high?.measure].map((one) => (one ? Number(toNumber(one)) : 0)) as [
-        number,
-        number,
-        number,
-    ];
-    return own - low < top - own;
-}
-
-function toNumber(measure: Measure): number {
-    const { value } = measure.quantity;
-    return typeof value === 'number' ? value : value.toNumber();
+/** Whether a board is cut to take the edge of a part in. */
+export function takesIn(construction: Construction, board: PlacedPart, part: PlacedPart, axis: Axis): boolean {
+    return board.kindOf?.thickness === axis && depthFor(construction, board, part) !== undefined;
 }
 
 function depthFor(construction: Construction, board: PlacedPart, part: PlacedPart): Measure | undefined {

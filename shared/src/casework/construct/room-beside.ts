@@ -34,5 +34,5 @@ export function roomBeside(construction: Construction, phrase: RoomPhrase, conte
         });
     }
     const { room } = context;
-    return room.within(room.name, room.path, phrase.span, { [face]: spot }, { ...room.from, [axis]: from });
+    return room.lessened(phrase.span, { [face]: spot }, { ...room.from, [axis]: from });
 }

@@ -23,6 +23,8 @@ export interface Asker {
     readonly declaration: { readonly id: DeclarationId } | undefined;
 }
 
+export type RoomFaces = Partial<Record<FaceName, (asker: Asker) => Spot | undefined>>;
+
 export class Room {
     constructor(
         readonly name: string,
@@ -32,23 +34,31 @@ export class Room {
         private readonly faces: Readonly<Record<FaceName, (asker: Asker) => Spot | undefined>>,
         /** From which end parts in it run when something stands in the middle of their way. */
         readonly from: Partial<Record<Axis, 'lo' | 'hi'>> = {},
+        /** What named it, for an opening that has a name. */
+        readonly opening?: DeclarationId,
     ) {}
 
     face(name: FaceName, asker: Asker): Spot | undefined {
         return this.faces[name](asker);
     }
 
-    /** The same room with some of its faces elsewhere. */
-    within(
-        name: string,
-        path: Path,
-        span: Span,
-        faces: Partial<Record<FaceName, (asker: Asker) => Spot | undefined>>,
-        from: Room['from'] = this.from,
-    ): Room {
-        return new Room(name, path, this.build, span, { ...this.faces, ...faces }, from);
+    /** Part of the room, from the same ends and under the same name. */
+    lessened(span: Span, faces: RoomFaces, from: Room['from']): Room {
+        return new Room(this.name, this.path, this.build, span, { ...this.faces, ...faces }, from, this.opening);
+    }
+
+    /** An opening in it. Without a name of its own it goes by the path of the room. */
+    divided(span: Span, faces: RoomFaces, as: { readonly name: string; readonly path: Path; readonly opening?: DeclarationId }): Room {
+        return new Room(as.name, as.path, this.build, span, { ...this.faces, ...faces }, this.from, as.opening);
+    }
+
+    /** Whether it is the other room, or an opening or a case in it. */
+    isIn(other: Room): boolean {
+        return this.path === other.path || this.path.startsWith(`${other.path}.`);
     }
 }
 
 /** Whoever comes last sees all that is kept free. */
 export const anyone: Asker = { order: Number.POSITIVE_INFINITY, declaration: undefined };
+/** Before anything is kept free. */
+export const noOne: Asker = { order: Number.NEGATIVE_INFINITY, declaration: undefined };

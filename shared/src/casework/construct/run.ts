@@ -33,7 +33,7 @@ export interface Run {
     readonly through: readonly Axis[];
     readonly obstacles: readonly PlacedPart[];
     /** How much further it goes into the obstacle: into its rabbet or groove. */
-    readonly into?: (obstacle: PlacedPart, axis: Axis) => Spot['measure'];
+    readonly into?: (obstacle: PlacedPart, axis: Axis, end: 'lo' | 'hi') => Spot['measure'];
     readonly name: string;
 }
 
@@ -162,7 +162,7 @@ function stoppingSpot(run: Run, obstacle: PlacedPart, axis: Axis, end: 'lo' | 'h
     const face = nameOfFace(obstacle.kind, facesOfAxis[axis][end], obstacle.hand);
     const name = `${obstacle.name}.${face}`;
     const says = { kind: 'stops' as const, about: [name, obstacle.name], span: obstacle.statement.span };
-    const measure = run.into ? run.into(obstacle, axis) : undefined;
+    const measure = run.into ? run.into(obstacle, axis, end) : undefined;
     const reached = because(spot?.measure, says);
     return { measure: measure ?? reached, bound: { name, part: obstacle.path, stopped: true } };
 }

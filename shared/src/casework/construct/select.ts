@@ -2,8 +2,8 @@
 import type { Expression } from '../design/design.js';
 import type { CaseBuild } from './case-build.js';
 import type { Construction } from './construction.js';
+import { allParts } from './descendants.js';
 import { evaluate } from './evaluate.js';
-import { allParts } from './joints.js';
 import type { PlacedPart } from './placed-part.js';
 import type { Scope } from './scope.js';
 import { describeValue } from './value.js';

@@ -4,7 +4,7 @@
  */
 
 import { tolerance } from '../../geometry/index.js';
-import { dimension, quantity, Rational, real } from '../../quantity/index.js';
+import { dimension, formatNumber, type Quantity, quantity, Rational, type Real, real } from '../../quantity/index.js';
 import type { Expression, PartStatement, Property } from '../design/design.js';
 import type { Axis } from '../model/casework.js';
 import type { Measure } from '../model/measure.js';
@@ -13,14 +13,15 @@ import { Cell } from './cell.js';
 import type { Construction } from './construction.js';
 import { evaluate, expectLength } from './evaluate.js';
 import { axes, facesOfAxis, kindOfPart, nameOfFace } from './kinds.js';
-import { derived, minus, numberOf, plus, total } from './measures.js';
+import { derived, isPositive, minus, numberOf, plus, total } from './measures.js';
 import type { PlacedPart } from './placed-part.js';
 import type { Asker, Room, Spot } from './room.js';
 import { type Extents, follow } from './run.js';
+import { sayIn, sayLength } from './say-length.js';
 import type { Scope } from './scope.js';
 import { describeValue } from './value.js';
 
-type Item = { readonly is: 'length'; readonly measure: Measure } | { readonly is: 'share'; readonly parts: Rational };
+type Item = { readonly is: 'length'; readonly measure: Measure } | { readonly is: 'share'; readonly parts: Real };
 
 /** Places the parts of a statement by its list of shares, if it has one, and gives the openings that they make, in order. */
 export function divideOpening(
@@ -33,28 +34,57 @@ export function divideOpening(
     const [first] = parts;
     if (!first) return [];
     const region = regionOf(construction, first, kind?.thickness);
+    if (!kind) {
+        shareAmongCases(construction, statement, parts, region, context.scope);
+        return [];
+    }
     const clear = statement.phrases.properties.find((one) => one.name === 'clear');
-    if (kind && clear?.value) {
+    if (clear?.value) {
         const division = new Division(construction, clear, clear.value, parts, region, kind.thickness, context.scope, 'between');
         for (const [index, part] of parts.entries()) part.shared = division.placeOf(index);
-    } else if (!kind && (parts.length > 1 || isListed(statement))) {
-        const width = statement.phrases.properties.find((one) => one.name === 'width');
-        if (width?.value) {
-            const division = new Division(construction, width, width.value, parts, region, 'x', context.scope, 'own');
-            for (const [index, part] of parts.entries()) part.shared = division.placeOf(index);
-        }
     }
-    return kind && kind.thickness !== 'y' ? openingsBetween(statement, parts, region, kind.thickness, context) : [];
+    return kind.thickness === 'y' ? [] : openingsBetween(statement, parts, region, kind.thickness, context);
 }
 
-function isListed(statement: PartStatement): boolean {
-    const value = statement.phrases.properties.find((one) => one.name === 'width')?.value;
-    return value?.is === 'list' || (value?.is === 'word' && value.word === 'equal');
+const sizesOfCases: readonly (readonly [string, Axis])[] = [
+    ['width', 'x'],
+    ['height', 'z'],
+    ['depth', 'y'],
+];
+
+/** `case Unit[3] of Box width equal`: cases in a row, on one another, or one before the other. */
+function shareAmongCases(
+    construction: Construction,
+    statement: PartStatement,
+    cases: readonly PlacedPart[],
+    region: Cell<Extents>,
+    scope: Scope,
+): void {
+    const clear = statement.phrases.properties.find((one) => one.name === 'clear');
+    if (clear) {
+        construction.report('PLC-006', {
+            span: clear.span,
+            message: 'cases divide a room by their own sizes, not by what is clear between them',
+            hint: 'write `width equal`, or a size for each: `width 20in, rest, 20in`',
+        });
+    }
+    for (const [name, axis] of sizesOfCases) {
+        const property = statement.phrases.properties.find((one) => one.name === name);
+        if (!property?.value || !isList(property.value, cases.length, name)) continue;
+        const division = new Division(construction, property, property.value, cases, region, axis, scope, 'own');
+        for (const [index, part] of cases.entries()) part.shared = division.placeOf(index);
+        return;
+    }
+}
+
+/** Several cases divide their width among them even where one size is given: that is one too few, and is reported. */
+function isList(value: Expression, count: number, name: string): boolean {
+    return value.is === 'list' || (value.is === 'word' && value.word === 'equal') || (count > 1 && name === 'width');
 }
 
 /** The room that is there to be divided: what earlier parts have left of it. */
 function regionOf(construction: Construction, first: PlacedPart, axis: Axis | undefined): Cell<Extents> {
-    return new Cell(construction, `${first.path}, the room for it`, first.declaration.nameSpan, () => {
+    return new Cell(construction, `the room for ${first.name}`, first.declaration.nameSpan, () => {
         const start = {} as Extents;
         for (const one of axes) {
             const [lo, hi] = [first.room.face(facesOfAxis[one].lo, first), first.room.face(facesOfAxis[one].hi, first)];
@@ -88,6 +118,8 @@ class Division {
     private readonly items: Cell<readonly Item[]>;
     private readonly share: Cell<Measure>;
     private readonly ends: Cell<Spot>[] = [];
+    private placed = 0;
+    private placedIn = 0;
 
     constructor(
         private readonly construction: Construction,
@@ -100,11 +132,11 @@ class Division {
         /** Whether the list is of the openings between the parts, or of the parts themselves. */
         private readonly of: 'between' | 'own',
     ) {
-        const name = `${parts[0]?.path ?? ''}, its shares`;
+        const name = `the shares of ${parts[0]?.declaration.name ?? ''}`;
         this.items = new Cell(construction, name, property.span, () => this.readItems());
         this.share = new Cell(construction, name, property.span, () => this.computeShare());
         for (const index of parts.keys()) {
-            this.ends.push(new Cell(construction, `${parts[index]?.path ?? ''}, its place`, property.span, () => this.computeLow(index)));
+            this.ends.push(new Cell(construction, parts[index]?.path ?? '', property.span, () => this.computeLow(index)));
         }
     }
 
@@ -122,13 +154,13 @@ class Division {
             return Array.from({ length: this.needed }, () => ({ is: 'share', parts: Rational.one }));
         const expressions = list.is === 'list' ? list.items : [list];
         if (expressions.length !== this.needed) {
-            const what = this.of === 'between' ? 'openings' : 'widths';
+            const what = this.of === 'between' ? 'openings' : 'sizes';
             return this.construction.report('PLC-006', {
                 span: this.list.span,
                 message:
                     this.of === 'between'
-                        ? `${this.parts.length === 1 ? 'one part makes' : `${this.parts.length} parts make`} ${this.needed} openings; ${expressions.length} ${expressions.length === 1 ? 'is' : 'are'} given`
-                        : `${this.parts.length} cases stand here; ${expressions.length} widths are given`,
+                        ? `${this.parts.length === 1 ? 'one part makes' : `${this.parts.length} parts make`} ${this.needed} openings; ${expressions.length === 1 ? 'one is' : `${expressions.length} are`} given`
+                        : `${this.parts.length} cases stand here; ${expressions.length === 1 ? 'one size is' : `${expressions.length} sizes are`} given`,
                 hint: 'give one entry for each, or `equal`',
                 found: `${expressions.length} ${what}`,
                 needed: `${this.needed} ${what}`,
@@ -147,19 +179,27 @@ class Division {
         const value = evaluate(this.construction, expression, this.scope);
         if (!value) return undefined;
         if (value.is === 'word' && (value.word === 'rest' || value.word === 'equal')) return { is: 'share', parts: Rational.one };
-        if (value.is === 'measure') {
-            const { quantity: found } = value.measure;
-            if (found.dimension === dimension.none) {
-                if (real.isExact(found.value) && real.sign(found.value) > 0) return { is: 'share', parts: found.value };
-            } else {
-                const measure = expectLength(this.construction, value.measure, expression.span);
-                return measure && { is: 'length', measure };
-            }
+        if (value.is !== 'measure') return this.reportNoShare(expression, describeValue(value));
+        const { quantity: found } = value.measure;
+        if (found.dimension !== dimension.none) {
+            const measure = expectLength(this.construction, value.measure, expression.span);
+            if (!measure) return undefined;
+            return isPositive(measure) ? { is: 'length', measure } : this.reportNoShare(expression, this.say(found));
         }
+        return real.sign(found.value) > 0 ? { is: 'share', parts: found.value } : this.reportNoShare(expression, this.say(found));
+    }
+
+    private say(of: Quantity): string {
+        const [part] = this.parts;
+        return part ? sayIn(part.build, of) : '';
+    }
+
+    private reportNoShare(expression: Expression, found: string): undefined {
         return this.construction.report('PLC-006', {
             span: expression.span,
-            message: `${describeValue(value)} is no share`,
-            needed: 'a length, a share above zero such as `1`, or `rest`',
+            message: `${found} is no share of a length`,
+            found,
+            needed: 'a length or a share above zero, such as `14in` or `1`, or `rest`',
         });
     }
 
@@ -177,50 +217,53 @@ class Division {
         if (used.length > 0 && !taken) return undefined;
         const left = taken ? minus(whole, taken, { kind: 'operation', about: ['what is left'], span: this.property.span }) : whole;
         if (!left) return undefined;
-        const shares = items.reduce((sum, item) => (item.is === 'share' ? sum.plus(item.parts) : sum), Rational.zero);
+        const shares = items.reduce<Real>((sum, item) => (item.is === 'share' ? real.add(sum, item.parts) : sum), Rational.zero);
         if (!this.isEnough(left, shares)) return undefined;
-        if (shares.isZero()) return left;
-        const one = quantity.scale(left.quantity, Rational.one.dividedBy(shares));
+        if (real.isZero(shares)) return left;
+        const one = quantity.scale(left.quantity, real.divide(Rational.one, shares));
         return derived(
             one,
             {
                 kind: 'share',
-                about: ['1', shares.toString(), `what is left between ${extent.lo.bound.name} and ${extent.hi.bound.name}`],
+                about: ['1', sayShares(shares), `what is left between ${extent.lo.bound.name} and ${extent.hi.bound.name}`],
                 span: this.property.span,
             },
             [left],
         );
     }
 
-    private isEnough(left: Measure, shares: Rational): boolean {
+    private isEnough(left: Measure, shares: Real): boolean {
         const spare = numberOf(left);
-        const isRight = shares.isZero() ? Math.abs(spare) <= tolerance.fit : spare > 0;
+        const isClosed = real.isZero(shares);
+        const isRight = isClosed ? Math.abs(spare) <= tolerance.fit : spare > 0;
         if (isRight) return true;
-        const style = (millimetres: number) =>
-            `${Number((millimetres / (this.isMetric(left) ? 1 : 25.4)).toFixed(3))}${this.isMetric(left) ? 'mm' : 'in'}`;
+        const amount = this.parts[0] ? sayLength(this.parts[0].build, Math.abs(spare)) : '';
         this.construction.report('PLC-006', {
             span: this.property.span,
-            message:
-                spare < 0
-                    ? `the lengths and parts here are ${style(-spare)} longer than the room for them`
-                    : `the lengths and parts here leave ${style(spare)} over`,
-            hint: 'make one entry `rest`, or change a length',
-            found: style(spare),
-            needed: shares.isZero() ? 'lengths that fill the room, or one entry `rest`' : 'room for every opening',
+            message: sayMisfit(this.of === 'between' ? 'the lengths and parts here' : 'the cases here', spare, amount),
+            hint: spare > 0 ? 'make one entry `rest`, or change a length' : 'make a length shorter, or the room larger',
+            found: spare > 0 ? `${amount} over` : spare < 0 ? `${amount} too much` : 'nothing left',
+            needed: isClosed ? 'lengths that fill the room, or one entry `rest`' : 'room for every share',
         });
         return false;
-    }
-
-    private isMetric(measure: Measure): boolean {
-        return measure.quantity.unit?.system === 'mm';
     }
 
     private lengthOf(item: Item | undefined): Measure | undefined {
         if (!item || item.is === 'length') return item?.measure;
         const one = this.share.value;
-        if (!one || item.parts.equals(Rational.one)) return one;
-        const says = { kind: 'share' as const, about: [item.parts.toString(), 'one share', ''], span: this.property.span };
+        if (!one || real.compare(item.parts, Rational.one) === 0) return one;
+        const says = { kind: 'share' as const, about: [sayShares(item.parts), 'one share', ''], span: this.property.span };
         return derived(quantity.scale(one.quantity, item.parts), says, [one]);
+    }
+
+    /** Places the parts before it, one after another: a part in the middle of a long row must not wait for all of them at once. */
+    private placeUpTo(index: number): void {
+        const { generation } = this.construction;
+        if (this.placedIn !== generation) [this.placed, this.placedIn] = [0, generation];
+        while (this.placed < index) {
+            this.placed += 1;
+            this.ends[this.placed - 1]?.value;
+        }
     }
 
     /** The low face of a part: after the one before it and the opening between. */
@@ -230,6 +273,7 @@ class Division {
         if (!items || !extent) return undefined;
         // the share decides whether all of it fits: without it nothing has a place
         if (!this.share.value) return undefined;
+        this.placeUpTo(index);
         const bound = { name: 'its share', stopped: false };
         if (this.of === 'own') {
             if (index === 0) return extent.lo;
@@ -253,6 +297,16 @@ class Division {
     }
 }
 
+function sayShares(shares: Real): string {
+    return formatNumber(shares, { decimals: 3, zeros: 'dropped' });
+}
+
+function sayMisfit(what: string, spare: number, amount: string): string {
+    if (spare > 0) return `${what} leave ${amount} over`;
+    if (spare < 0) return `${what} are ${amount} longer than the room for them`;
+    return `${what} leave nothing for the shares`;
+}
+
 /** The openings that parts make in their room: between them, and between them and its ends. */
 function openingsBetween(
     statement: PartStatement,
@@ -263,6 +317,7 @@ function openingsBetween(
 ): readonly Room[] {
     const names = statement.phrases.openings;
     const { room, build } = context;
+    const turns = context.repeats.map((turn) => `[${turn}]`).join('');
     const { lo, hi } = facesOfAxis[axis];
     const fixedSide =
         (one: Axis, end: 'lo' | 'hi') =>
@@ -272,13 +327,20 @@ function openingsBetween(
     return Array.from({ length: parts.length + 1 }, (_, index) => {
         const [before, after] = [parts[index - 1], parts[index]];
         const declaration = names[index];
-        const name = declaration?.name ?? `the opening ${index + 1} of ${statement.parts[0]?.name ?? statement.kind}`;
-        const opening = room.within(name, declaration ? `${room.path}.${name}` : room.path, declaration?.span ?? statement.span, {
+        const as = declaration
+            ? {
+                  name: declaration.name + turns,
+                  path: build.construction.freePath(`${room.path}.${declaration.name}${turns}`),
+                  opening: declaration.id,
+              }
+            : { name: `the opening ${index + 1} of ${statement.parts[0]?.name ?? statement.kind}`, path: room.path };
+        const faces = {
             [lo]: before ? () => before.faceSpot(axis, 'hi') : fixedSide(axis, 'lo'),
             [hi]: after ? () => after.faceSpot(axis, 'lo') : fixedSide(axis, 'hi'),
             [facesOfAxis[across].lo]: fixedSide(across, 'lo'),
             [facesOfAxis[across].hi]: fixedSide(across, 'hi'),
-        });
+        };
+        const opening = room.divided(declaration?.span ?? statement.span, faces, as);
         if (declaration) build.openings.push(opening);
         return opening;
     });

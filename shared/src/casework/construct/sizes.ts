@@ -2,19 +2,22 @@
  * The four sizes of a part: opening, finished, core, rough. Each comes from the one before it by listed steps: what joints add or take,
  * what bands and nosings take off, what trimming and milling remove.
  */
-import { dimension, quantity, Rational } from '../../quantity/index.js';
-import type { Axis, Edge, FaceName, Size, Stage } from '../model/casework.js';
+import { dimension, Rational } from '../../quantity/index.js';
+import type { Axis, Edge, EdgeStep, FaceName, Size, Stage } from '../model/casework.js';
 import type { Measure } from '../model/measure.js';
 import type { Construction } from './construction.js';
 import { edgesOf } from './edges.js';
 import { facesOfAxis } from './kinds.js';
-import { derived, minus, numberOf, plus, type Says, times, total } from './measures.js';
+import { derived, larger, minus, negative, numberOf, plus, type Says, times, total } from './measures.js';
 import type { PlacedPart } from './placed-part.js';
 
 /** What is known of a part beyond its extents, computed once. */
 export interface PartFacts {
     readonly edges: readonly Edge[];
+    /** What joints add at its ends. */
     readonly adds: Partial<Record<FaceName, Measure>>;
+    /** Ends at which a joint adds what could not be computed. */
+    readonly unknownAt: ReadonlySet<FaceName>;
 }
 
 type Direction = 'length' | 'width';
@@ -23,7 +26,8 @@ const nothing: Size = { length: undefined, width: undefined, thickness: undefine
 
 /** The size of a part at a stage, computed once: pieces, layers and later stages ask again and again. */
 export function sizeOfPart(part: PlacedPart, stage: Stage): Size {
-    let size = part.sizes.get(stage);
+    const { sizes } = part.known;
+    let size = sizes.get(stage);
     if (!size) {
         const kind = part.kindOf;
         size = kind
@@ -33,7 +37,7 @@ export function sizeOfPart(part: PlacedPart, stage: Stage): Size {
                   thickness: part.thickness.value,
               }
             : nothing;
-        part.sizes.set(stage, size);
+        sizes.set(stage, size);
     }
     return size;
 }
@@ -61,14 +65,17 @@ function openingAlong(part: PlacedPart, axis: Axis): Measure | undefined {
 
 function finishedAlong(part: PlacedPart, axis: Axis, opening: Measure | undefined, says: Says): Measure | undefined {
     const { lo, hi } = facesOfAxis[axis];
+    if (part.facts.unknownAt.has(lo) || part.facts.unknownAt.has(hi)) return undefined;
     const added = [part.facts.adds[lo], part.facts.adds[hi]].filter((one) => one !== undefined);
     return added.length === 0 ? opening : plus(opening, total(added, { kind: 'joint', about: ['both ends'] }), says);
 }
 
 function coreAlong(part: PlacedPart, axis: Axis, finished: Measure | undefined, says: Says): Measure | undefined {
     const { lo, hi } = facesOfAxis[axis];
-    const taken = part.facts.edges.filter((edge) => (edge.name === lo || edge.name === hi) && edge.takesOff !== undefined);
+    const taken = part.facts.edges.filter((edge) => (edge.name === lo || edge.name === hi) && hasStrip(edge));
     if (taken.length === 0 || !finished) return finished;
+    // a strip whose thickness is not known leaves a core that is not known
+    if (taken.some((edge) => !edge.takesOff)) return undefined;
     const strips = taken.map((edge) => edge.takesOff);
     const curved = axis === 'y' ? coreUnderCurve(part, taken) : undefined;
     if (curved !== undefined) {
@@ -77,6 +84,13 @@ function coreAlong(part: PlacedPart, axis: Axis, finished: Measure | undefined, 
     }
     const about = ['bands and nosings', taken.map((edge) => edge.name).join(', ')];
     return minus(finished, total(strips, { kind: 'edge', about }), says);
+}
+
+export function isStrip({ does }: EdgeStep): boolean {
+    return does === 'band' || does === 'nosing';
+}
+function hasStrip({ steps }: Edge): boolean {
+    return steps.some(isStrip);
 }
 
 /** The template is the parallel curve inside the finished line: where that slopes, a band takes more off than it is thick. */
@@ -90,7 +104,7 @@ function coreUnderCurve(part: PlacedPart, taken: readonly Edge[]): number | unde
         );
     const front = takenAt('front');
     if (!extents || !line || !front) return undefined;
-    const inside = line.parallel(derived(quantity.negate(front.quantity), { kind: 'operation', about: ['-'] }, [front]));
+    const inside = line.parallel(negative(front));
     const along = extents[line.axis];
     const range = inside.range(numberOf(along.lo.measure), numberOf(along.hi.measure));
     const back = takenAt('back');
@@ -109,9 +123,13 @@ function roughAlong(part: PlacedPart, axis: Axis, core: Measure | undefined, say
 /** Edges and joint allowances of a part. */
 export function factsOfPart(construction: Construction, part: PlacedPart): PartFacts {
     const adds: Partial<Record<FaceName, Measure>> = {};
-    for (const joint of part.build.outermost.jointsOf(part)) {
-        if (joint.enters !== part || !joint.at || !joint.adds) continue;
-        adds[facesOfAxis[joint.at.axis][joint.at.end]] = joint.adds;
+    const unknownAt = new Set<FaceName>();
+    for (const { at, adds: added } of part.build.outermost.joints.of(part)) {
+        if (!at) continue;
+        const face = facesOfAxis[at.axis][at.end];
+        // where an end enters two parts, it is as long as the deeper of the two needs
+        if (added.is === 'length') adds[face] = larger(adds[face] ?? added.measure, added.measure) ?? added.measure;
+        else if (added.is === 'unknown') unknownAt.add(face);
     }
-    return { edges: edgesOf(construction, part), adds };
+    return { edges: edgesOf(construction, part), adds, unknownAt };
 }

@@ -1,5 +1,6 @@
 /** Where the thickness of a part lies: at its place, by its share, or against a side of the room that is left. */
 import { Rational } from '../../quantity/index.js';
+import type { Span } from '../design/design.js';
 import type { Axis } from '../model/casework.js';
 import type { Measure } from '../model/measure.js';
 import type { Construction } from './construction.js';
@@ -22,7 +23,10 @@ export function findThicknessExtent(part: PlacedPart): Extent | undefined {
         const [lo, hi] = [part.shared.lo(), part.shared.hi()];
         return lo && hi && { lo, hi };
     }
-    const placement = part.placements.value?.get(axis);
+    const placements = part.placements.value;
+    if (!placements) return undefined;
+    const placement = placements.get(axis);
+    if (placement?.spot.line) return reportAlongCurve(part, placement.spot.line.name);
     if (placement && !placement.against) {
         if (placement.end !== 'middle') return slab(part, kind, placement.spot, placement.end);
         const thickness = part.thickness.value;
@@ -31,9 +35,19 @@ export function findThicknessExtent(part: PlacedPart): Extent | undefined {
     const reserve = spotOfReserve(part);
     if (reserve && !placement) return slab(part, kind, reserve, 'hi');
     const end = placement?.end === 'hi' || placement?.end === 'lo' ? placement.end : defaultEnd(part, kind);
-    if (end) return againstRoom(part, kind, end);
-    if (!isPlacedElsewhere(part)) reportNoPlace(part);
-    return undefined;
+    return end ? againstRoom(part, kind, end) : reportNoPlace(part);
+}
+
+/** Only a bent part follows a curve across its depth. */
+function reportAlongCurve(part: PlacedPart, curve: string): undefined {
+    return part.report(
+        'PLC-001',
+        `\`${part.name}\` is straight, and \`${curve}\` is a curve: nothing says where along it \`${part.name}\` stands`,
+        {
+            hint: 'say how far behind an edge it stands, such as `at 2 1/2in behind Floor.front`',
+            needed: 'a place that does not bend',
+        },
+    );
 }
 
 /** Against a side of the room, or against what was written before and stands right across that side. */
@@ -68,21 +82,31 @@ export function roomOf(part: PlacedPart): Extents | undefined {
     return result;
 }
 
-/** The places that the text gives a part, by axis. */
-export function findPlacements(construction: Construction, part: PlacedPart): ReadonlyMap<Axis, Placement> {
+/** The places that the text gives a part, by axis; undefined where one of them came to nothing, which has been reported. */
+export function findPlacements(construction: Construction, part: PlacedPart): ReadonlyMap<Axis, Placement> | undefined {
     const placements = new Map<Axis, Placement>();
     const at = part.description.value?.at;
     if (!at || part.shared) return placements;
-    for (const place of placesOf(part, at.said)) {
+    const places = placesOf(part, at.said);
+    if (!places) return undefined;
+    for (const place of places) {
         const placement = placementOf({ construction, room: part.room, scope: at.scope, asker: part }, place, part.kind);
-        if (placement) placements.set(placement.axis, placement);
+        if (!placement) return undefined;
+        if (placements.has(placement.axis)) reportTwoPlaces(part, placement.axis, place.span);
+        else placements.set(placement.axis, placement);
     }
     return placements;
 }
 
-/** A part whose every place was wrong has had its report already. */
-function isPlacedElsewhere(part: PlacedPart): boolean {
-    return (part.description.value?.at?.said.length ?? 0) > 0;
+const axisInWords: Readonly<Record<Axis, string>> = { x: 'from left to right', y: 'from back to front', z: 'from bottom to top' };
+
+function reportTwoPlaces(part: PlacedPart, axis: Axis, span: Span): void {
+    part.report('PLC-006', `\`${part.name}\` is given two places ${axisInWords[axis]}`, {
+        span,
+        hint: 'keep one of them; several parts are counted, such as `shelf Tier[2] at 12in, 24in`',
+        found: '2 places',
+        needed: '1 place',
+    });
 }
 
 /** Of two sides in one statement the first stands left, the second right. */
@@ -112,7 +136,7 @@ export function around(middle: Spot, size: Measure): Extent {
     return { lo: { measure: minus(middle.measure, half, end), bound }, hi: { measure: plus(middle.measure, half, end), bound } };
 }
 
-function reportNoPlace(part: PlacedPart): void {
+function reportNoPlace(part: PlacedPart): undefined {
     const { count } = part.place;
     const hints: Readonly<Record<string, string>> = {
         side: 'say `at left` or `at right`, or name both sides in one line: `side Left, Right`',
@@ -125,14 +149,14 @@ function reportNoPlace(part: PlacedPart): void {
                 ? 'say `clear equal`, or list the openings: `clear 14in, rest, 14in`'
                 : 'say `at middle`, a distance from the left, or `clear equal`',
     };
-    part.report('PLC-001', `nothing says where \`${part.name}\` is`, {
+    return part.report('PLC-001', `nothing says where \`${part.name}\` is`, {
         hint: hints[part.kind] ?? 'give it a place with `at`',
         needed: 'a place',
     });
 }
 
 /** One place for each part of a group, or all places for a single part. */
-function placesOf<T>(part: PlacedPart, places: readonly T[]): readonly T[] {
+function placesOf<T>(part: PlacedPart, places: readonly T[]): readonly T[] | undefined {
     const { index, count } = part.place;
     if (count === 1) return places;
     const own = places[index];
@@ -142,5 +166,5 @@ function placesOf<T>(part: PlacedPart, places: readonly T[]): readonly T[] {
         found: `${places.length} places`,
         needed: `${count} places, one for each part in order`,
     });
-    return [];
+    return undefined;
 }

@@ -1,6 +1,6 @@
 /** Materials, species, goods and the rest, evaluated when first asked for. */
 import { dimension } from '../../quantity/index.js';
-import type { DeclarationId, Expression, FactDeclaration, Property } from '../design/design.js';
+import type { DeclarationId, Expression, FactDeclaration, Property, Span } from '../design/design.js';
 import type { Grain, Thing, ThingValue } from '../model/casework.js';
 import type { Measure } from '../model/measure.js';
 import { Cell } from './cell.js';
@@ -107,7 +107,7 @@ export class Things {
                         span,
                     };
                 }
-                return { is: 'measures', measures: known(expression.items.map(measure)), words: [], span };
+                return this.measuresOf(expression.items, measure, span);
             case 'by':
                 return { is: 'sizes', sizes: [known(expression.parts.map(measure))], span };
             case 'dimensions': {
@@ -115,12 +115,7 @@ export class Things {
                 return { is: 'measures', measures, words: expression.items.map((item) => item.word), span };
             }
             case 'interval':
-                return {
-                    is: 'measures',
-                    measures: known([measure(expression.first), measure(expression.last)]),
-                    words: expression.word ? [expression.word] : [],
-                    span,
-                };
+                return this.measuresOf([expression], measure, span);
             case 'rate': {
                 const amount = evaluateMeasure(this.construction, expression.amount, scope);
                 return amount && { is: 'rate', amount, per: expression.per, span };
@@ -139,6 +134,13 @@ export class Things {
         if (value?.is !== 'measure') return undefined;
         const found = this.inNeeded(value.measure, expression, property, owner);
         return found && { is: 'measure', measure: found, span };
+    }
+
+    /** Measures in a row; an interval gives both its ends, and its word: `5in to 9in wide, 8ft to 12ft long`. */
+    private measuresOf(items: readonly Expression[], measure: (one: Expression) => Measure | undefined, span: Span): ThingValue {
+        const measures = items.flatMap((item) => (item.is === 'interval' ? [measure(item.first), measure(item.last)] : [measure(item)]));
+        const words = items.flatMap((item) => (item.is === 'interval' && item.word ? [item.word] : []));
+        return { is: 'measures', measures: known(measures), words, span };
     }
 
     private measureOf(expression: Expression, property: Property, owner: FactDeclaration, scope: Scope): Measure | undefined {

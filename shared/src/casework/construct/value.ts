@@ -44,8 +44,9 @@ export function describeValue(value: Value): string {
         case 'tradeSize':
             return `the trade size ${value.text}`;
         case 'thing':
-            return `\`${value.declaration.name}\`, ${value.declaration.kind === 'goods' ? 'goods' : `a ${value.declaration.kind}`}`;
+            return `the ${value.declaration.kind} \`${value.declaration.name}\``;
         case 'parts':
+            if (value.parts.length === 0) return `\`${value.name}\`, which has no parts here,`;
             return value.parts.length === 1 ? `the part \`${value.name}\`` : `the group \`${value.name}\` of ${value.parts.length} parts`;
         case 'face':
             return `the face \`${value.name}\``;

@@ -22,6 +22,8 @@ export function lookUp(casework: Casework, path: string): LookUp {
     const candidates = only && others.length === 0 ? [path, `${only.path}.${path}`] : [path];
     for (const candidate of candidates) {
         const found = longestPrefix(owners, candidate);
+        const lost = longestPath(casework.unplaced, candidate);
+        if (lost !== undefined && lost.length > (found?.path.length ?? 0)) return { ok: false, reached: candidate, unknown: true };
         if (found) return follow(found.owner, found.path, candidate.slice(found.path.length + 1), casework);
     }
     const known = [...owners.keys()].filter((one) => !one.includes('.')).sort();
@@ -35,6 +37,13 @@ function ownersOf(casework: Casework): ReadonlyMap<string, Owner> {
     for (const opening of casework.openings.values()) owners.set(opening.path, { is: 'opening', opening });
     for (const part of casework.parts.values()) owners.set(part.path, { is: 'part', part });
     return owners;
+}
+
+/** The part without a place that a path leads to or into. */
+function longestPath(unplaced: Casework['unplaced'], path: string): string | undefined {
+    for (let end = path.length; end > 0; end = path.lastIndexOf('.', end - 1))
+        if (unplaced?.has(path.slice(0, end))) return path.slice(0, end);
+    return undefined;
 }
 
 function longestPrefix(owners: ReadonlyMap<string, Owner>, path: string): { readonly owner: Owner; readonly path: string } | undefined {

@@ -24,6 +24,8 @@ export interface Casework {
     /** What the project builds; where a file has no project, each of its cases once. */
     readonly assemblies: readonly Assembly[];
     readonly parts: ReadonlyMap<Path, Part>;
+    /** Parts whose place is not known, and that are nowhere else for that: a finding says why. */
+    readonly unplaced?: ReadonlySet<Path>;
     readonly pieces: readonly Piece[];
     readonly openings: ReadonlyMap<Path, Opening>;
     readonly joints: readonly Joint[];

@@ -19,7 +19,7 @@ export const tooManyParts = defineRule({
 case Bookcase of Ply {
     width 30in   height 36in   depth 11in
     side Left, Right
-    »shelf Tier[1000000000] clear equal«
+    shelf Tier[»1000000000«] clear equal
     join every shelf to every side with { glue }
 }
 `,
