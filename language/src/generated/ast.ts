@@ -920,10 +920,10 @@ export function isModuleName(item: unknown): item is ModuleName {
 }
 
 /** Names a user may give: every word that does not join. */
-export type Name = PlainName | StepWord;
+export type Name = 'board' | 'foot' | 'scribe' | 'x' | KindWord | MeasureName | PlaceName | StepWord | VerbWord | string;
 
 export function isName(item: unknown): item is Name {
-    return isPlainName(item) || isStepWord(item);
+    return isKindWord(item) || isVerbWord(item) || isMeasureName(item) || isPlaceName(item) || isStepWord(item) || item === 'scribe' || item === 'x' || item === 'board' || item === 'foot' || (typeof item === 'string' && (/[A-Za-z_À-ÖØ-öø-ɏ][0-9A-Za-z_À-ÖØ-öø-ɏ]*/.test(item)));
 }
 
 export type Named = Build | DesignDeclaration | Fact | IndexName | Let | OpeningName | Parameter | Part | PartDeclaration | Recipe | Use;

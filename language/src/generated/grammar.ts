@@ -2924,7 +2924,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
             "terminal": {
               "$type": "RuleCall",
               "rule": {
-                "$ref": "#/rules@117"
+                "$ref": "#/rules@116"
               },
               "arguments": []
             }
@@ -2932,7 +2932,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
           {
             "$type": "RuleCall",
             "rule": {
-              "$ref": "#/rules@161"
+              "$ref": "#/rules@158"
             },
             "arguments": []
           }
@@ -2986,7 +2986,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
               {
                 "$type": "RuleCall",
                 "rule": {
-                  "$ref": "#/rules@160"
+                  "$ref": "#/rules@157"
                 },
                 "arguments": []
               },
@@ -3008,7 +3008,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
           {
             "$type": "RuleCall",
             "rule": {
-              "$ref": "#/rules@161"
+              "$ref": "#/rules@158"
             },
             "arguments": []
           }
@@ -3079,7 +3079,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
           {
             "$type": "RuleCall",
             "rule": {
-              "$ref": "#/rules@57"
+              "$ref": "#/rules@58"
             },
             "arguments": []
           },
@@ -3093,14 +3093,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
           {
             "$type": "RuleCall",
             "rule": {
-              "$ref": "#/rules@61"
-            },
-            "arguments": []
-          },
-          {
-            "$type": "RuleCall",
-            "rule": {
-              "$ref": "#/rules@64"
+              "$ref": "#/rules@62"
             },
             "arguments": []
           },
@@ -3114,21 +3107,28 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
           {
             "$type": "RuleCall",
             "rule": {
-              "$ref": "#/rules@68"
+              "$ref": "#/rules@66"
             },
             "arguments": []
           },
           {
             "$type": "RuleCall",
             "rule": {
-              "$ref": "#/rules@70"
+              "$ref": "#/rules@69"
             },
             "arguments": []
           },
           {
             "$type": "RuleCall",
             "rule": {
-              "$ref": "#/rules@59"
+              "$ref": "#/rules@71"
+            },
+            "arguments": []
+          },
+          {
+            "$type": "RuleCall",
+            "rule": {
+              "$ref": "#/rules@60"
             },
             "arguments": []
           },
@@ -3182,7 +3182,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
                 "terminal": {
                   "$type": "RuleCall",
                   "rule": {
-                    "$ref": "#/rules@157"
+                    "$ref": "#/rules@154"
                   },
                   "arguments": []
                 }
@@ -3194,7 +3194,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
                 "terminal": {
                   "$type": "RuleCall",
                   "rule": {
-                    "$ref": "#/rules@158"
+                    "$ref": "#/rules@155"
                   },
                   "arguments": []
                 }
@@ -3227,7 +3227,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
                 "terminal": {
                   "$type": "RuleCall",
                   "rule": {
-                    "$ref": "#/rules@129"
+                    "$ref": "#/rules@126"
                   },
                   "arguments": []
                 }
@@ -3251,7 +3251,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
           {
             "$type": "RuleCall",
             "rule": {
-              "$ref": "#/rules@129"
+              "$ref": "#/rules@126"
             },
             "arguments": []
           },
@@ -3265,7 +3265,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
               {
                 "$type": "RuleCall",
                 "rule": {
-                  "$ref": "#/rules@129"
+                  "$ref": "#/rules@126"
                 },
                 "arguments": []
               }
@@ -3332,7 +3332,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
             "terminal": {
               "$type": "RuleCall",
               "rule": {
-                "$ref": "#/rules@129"
+                "$ref": "#/rules@126"
               },
               "arguments": []
             }
@@ -3351,7 +3351,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
                 "terminal": {
                   "$type": "RuleCall",
                   "rule": {
-                    "$ref": "#/rules@129"
+                    "$ref": "#/rules@126"
                   },
                   "arguments": []
                 }
@@ -3370,7 +3370,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
             "terminal": {
               "$type": "RuleCall",
               "rule": {
-                "$ref": "#/rules@102"
+                "$ref": "#/rules@103"
               },
               "arguments": []
             }
@@ -3446,14 +3446,14 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
                 {
                   "$type": "RuleCall",
                   "rule": {
-                    "$ref": "#/rules@159"
+                    "$ref": "#/rules@156"
                   },
                   "arguments": []
                 },
                 {
                   "$type": "RuleCall",
                   "rule": {
-                    "$ref": "#/rules@123"
+                    "$ref": "#/rules@120"
                   },
                   "arguments": []
                 }
@@ -3470,7 +3470,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
                 "terminal": {
                   "$type": "RuleCall",
                   "rule": {
-                    "$ref": "#/rules@129"
+                    "$ref": "#/rules@126"
                   },
                   "arguments": []
                 }
@@ -3482,7 +3482,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
                 "terminal": {
                   "$type": "RuleCall",
                   "rule": {
-                    "$ref": "#/rules@119"
+                    "$ref": "#/rules@117"
                   },
                   "arguments": []
                 }
@@ -3512,7 +3512,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
                 "terminal": {
                   "$type": "RuleCall",
                   "rule": {
-                    "$ref": "#/rules@129"
+                    "$ref": "#/rules@126"
                   },
                   "arguments": []
                 }
@@ -3600,7 +3600,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
             "terminal": {
               "$type": "RuleCall",
               "rule": {
-                "$ref": "#/rules@123"
+                "$ref": "#/rules@120"
               },
               "arguments": []
             }
@@ -3612,7 +3612,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
             "terminal": {
               "$type": "RuleCall",
               "rule": {
-                "$ref": "#/rules@129"
+                "$ref": "#/rules@126"
               },
               "arguments": []
             }
@@ -3631,7 +3631,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
                 "terminal": {
                   "$type": "RuleCall",
                   "rule": {
-                    "$ref": "#/rules@129"
+                    "$ref": "#/rules@126"
                   },
                   "arguments": []
                 }
@@ -3680,7 +3680,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
             "terminal": {
               "$type": "RuleCall",
               "rule": {
-                "$ref": "#/rules@74"
+                "$ref": "#/rules@75"
               },
               "arguments": []
             }
@@ -3718,7 +3718,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
             "terminal": {
               "$type": "RuleCall",
               "rule": {
-                "$ref": "#/rules@122"
+                "$ref": "#/rules@119"
               },
               "arguments": []
             }
@@ -3730,7 +3730,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
             "terminal": {
               "$type": "RuleCall",
               "rule": {
-                "$ref": "#/rules@129"
+                "$ref": "#/rules@126"
               },
               "arguments": []
             }
@@ -3801,7 +3801,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
             "terminal": {
               "$type": "RuleCall",
               "rule": {
-                "$ref": "#/rules@124"
+                "$ref": "#/rules@121"
               },
               "arguments": []
             }
@@ -3813,7 +3813,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
             "terminal": {
               "$type": "RuleCall",
               "rule": {
-                "$ref": "#/rules@129"
+                "$ref": "#/rules@126"
               },
               "arguments": []
             }
@@ -3920,7 +3920,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
             "terminal": {
               "$type": "RuleCall",
               "rule": {
-                "$ref": "#/rules@129"
+                "$ref": "#/rules@126"
               },
               "arguments": []
             }
@@ -3939,7 +3939,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
                 "terminal": {
                   "$type": "RuleCall",
                   "rule": {
-                    "$ref": "#/rules@129"
+                    "$ref": "#/rules@126"
                   },
                   "arguments": []
                 }
@@ -3961,7 +3961,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
                 "terminal": {
                   "$type": "RuleCall",
                   "rule": {
-                    "$ref": "#/rules@102"
+                    "$ref": "#/rules@103"
                   },
                   "arguments": []
                 }
@@ -4054,7 +4054,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
                         {
                           "$type": "RuleCall",
                           "rule": {
-                            "$ref": "#/rules@59"
+                            "$ref": "#/rules@60"
                           },
                           "arguments": []
                         }
@@ -4104,7 +4104,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
               {
                 "$type": "RuleCall",
                 "rule": {
-                  "$ref": "#/rules@160"
+                  "$ref": "#/rules@157"
                 },
                 "arguments": []
               },
@@ -4126,7 +4126,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
           {
             "$type": "RuleCall",
             "rule": {
-              "$ref": "#/rules@161"
+              "$ref": "#/rules@158"
             },
             "arguments": []
           }
@@ -4175,14 +4175,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
           {
             "$type": "RuleCall",
             "rule": {
-              "$ref": "#/rules@57"
-            },
-            "arguments": []
-          },
-          {
-            "$type": "RuleCall",
-            "rule": {
-              "$ref": "#/rules@61"
+              "$ref": "#/rules@58"
             },
             "arguments": []
           },
@@ -4217,20 +4210,6 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
           {
             "$type": "RuleCall",
             "rule": {
-              "$ref": "#/rules@68"
-            },
-            "arguments": []
-          },
-          {
-            "$type": "RuleCall",
-            "rule": {
-              "$ref": "#/rules@70"
-            },
-            "arguments": []
-          },
-          {
-            "$type": "RuleCall",
-            "rule": {
               "$ref": "#/rules@66"
             },
             "arguments": []
@@ -4238,7 +4217,28 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
           {
             "$type": "RuleCall",
             "rule": {
+              "$ref": "#/rules@69"
+            },
+            "arguments": []
+          },
+          {
+            "$type": "RuleCall",
+            "rule": {
+              "$ref": "#/rules@71"
+            },
+            "arguments": []
+          },
+          {
+            "$type": "RuleCall",
+            "rule": {
               "$ref": "#/rules@67"
+            },
+            "arguments": []
+          },
+          {
+            "$type": "RuleCall",
+            "rule": {
+              "$ref": "#/rules@68"
             },
             "arguments": []
           }
@@ -4274,14 +4274,14 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
           {
             "$type": "RuleCall",
             "rule": {
-              "$ref": "#/rules@53"
+              "$ref": "#/rules@54"
             },
             "arguments": []
           },
           {
             "$type": "RuleCall",
             "rule": {
-              "$ref": "#/rules@42"
+              "$ref": "#/rules@43"
             },
             "arguments": []
           }
@@ -4310,14 +4310,21 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
           {
             "$type": "RuleCall",
             "rule": {
-              "$ref": "#/rules@53"
+              "$ref": "#/rules@54"
             },
             "arguments": []
           },
           {
             "$type": "RuleCall",
             "rule": {
-              "$ref": "#/rules@41"
+              "$ref": "#/rules@43"
+            },
+            "arguments": []
+          },
+          {
+            "$type": "RuleCall",
+            "rule": {
+              "$ref": "#/rules@42"
             },
             "arguments": []
           }
@@ -4346,7 +4353,14 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
           {
             "$type": "RuleCall",
             "rule": {
-              "$ref": "#/rules@41"
+              "$ref": "#/rules@43"
+            },
+            "arguments": []
+          },
+          {
+            "$type": "RuleCall",
+            "rule": {
+              "$ref": "#/rules@42"
             },
             "arguments": []
           }
@@ -4372,7 +4386,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
             "terminal": {
               "$type": "RuleCall",
               "rule": {
-                "$ref": "#/rules@135"
+                "$ref": "#/rules@132"
               },
               "arguments": []
             }
@@ -4441,7 +4455,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
             "terminal": {
               "$type": "RuleCall",
               "rule": {
-                "$ref": "#/rules@117"
+                "$ref": "#/rules@116"
               },
               "arguments": []
             }
@@ -4453,7 +4467,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
             "terminal": {
               "$type": "RuleCall",
               "rule": {
-                "$ref": "#/rules@159"
+                "$ref": "#/rules@156"
               },
               "arguments": []
             }
@@ -4477,7 +4491,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
             "terminal": {
               "$type": "RuleCall",
               "rule": {
-                "$ref": "#/rules@92"
+                "$ref": "#/rules@93"
               },
               "arguments": []
             },
@@ -4510,7 +4524,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
             "terminal": {
               "$type": "RuleCall",
               "rule": {
-                "$ref": "#/rules@121"
+                "$ref": "#/rules@118"
               },
               "arguments": []
             }
@@ -4537,7 +4551,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
             "terminal": {
               "$type": "RuleCall",
               "rule": {
-                "$ref": "#/rules@134"
+                "$ref": "#/rules@131"
               },
               "arguments": []
             }
@@ -4613,7 +4627,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
                         "terminal": {
                           "$type": "RuleCall",
                           "rule": {
-                            "$ref": "#/rules@121"
+                            "$ref": "#/rules@118"
                           },
                           "arguments": []
                         }
@@ -4625,7 +4639,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
                         "terminal": {
                           "$type": "RuleCall",
                           "rule": {
-                            "$ref": "#/rules@92"
+                            "$ref": "#/rules@93"
                           },
                           "arguments": []
                         }
@@ -4639,7 +4653,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
                     "terminal": {
                       "$type": "RuleCall",
                       "rule": {
-                        "$ref": "#/rules@88"
+                        "$ref": "#/rules@89"
                       },
                       "arguments": []
                     }
@@ -4708,7 +4722,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
             "terminal": {
               "$type": "RuleCall",
               "rule": {
-                "$ref": "#/rules@134"
+                "$ref": "#/rules@131"
               },
               "arguments": []
             }
@@ -4726,7 +4740,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
                     "terminal": {
                       "$type": "RuleCall",
                       "rule": {
-                        "$ref": "#/rules@121"
+                        "$ref": "#/rules@118"
                       },
                       "arguments": []
                     }
@@ -4738,7 +4752,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
                     "terminal": {
                       "$type": "RuleCall",
                       "rule": {
-                        "$ref": "#/rules@92"
+                        "$ref": "#/rules@93"
                       },
                       "arguments": []
                     }
@@ -4752,7 +4766,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
                 "terminal": {
                   "$type": "RuleCall",
                   "rule": {
-                    "$ref": "#/rules@88"
+                    "$ref": "#/rules@89"
                   },
                   "arguments": []
                 }
@@ -4785,7 +4799,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
             "terminal": {
               "$type": "RuleCall",
               "rule": {
-                "$ref": "#/rules@129"
+                "$ref": "#/rules@126"
               },
               "arguments": []
             }
@@ -4797,7 +4811,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
             "terminal": {
               "$type": "RuleCall",
               "rule": {
-                "$ref": "#/rules@129"
+                "$ref": "#/rules@126"
               },
               "arguments": []
             }
@@ -4870,7 +4884,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
             "terminal": {
               "$type": "RuleCall",
               "rule": {
-                "$ref": "#/rules@126"
+                "$ref": "#/rules@123"
               },
               "arguments": []
             }
@@ -4949,7 +4963,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
             "terminal": {
               "$type": "RuleCall",
               "rule": {
-                "$ref": "#/rules@125"
+                "$ref": "#/rules@122"
               },
               "arguments": []
             }
@@ -5077,7 +5091,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
             "terminal": {
               "$type": "RuleCall",
               "rule": {
-                "$ref": "#/rules@129"
+                "$ref": "#/rules@126"
               },
               "arguments": []
             }
@@ -5118,7 +5132,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
                 "terminal": {
                   "$type": "RuleCall",
                   "rule": {
-                    "$ref": "#/rules@102"
+                    "$ref": "#/rules@103"
                   },
                   "arguments": []
                 }
@@ -5149,7 +5163,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
         "terminal": {
           "$type": "RuleCall",
           "rule": {
-            "$ref": "#/rules@129"
+            "$ref": "#/rules@126"
           },
           "arguments": []
         }
@@ -5170,36 +5184,47 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
           {
             "$type": "RuleCall",
             "rule": {
-              "$ref": "#/rules@42"
+              "$ref": "#/rules@43"
             },
             "arguments": []
           },
           {
-            "$type": "Group",
-            "elements": [
-              {
-                "$type": "Action",
-                "type": {
-                  "$ref": "#/interfaces@18"
-                }
+            "$type": "RuleCall",
+            "rule": {
+              "$ref": "#/rules@42"
+            },
+            "arguments": []
+          }
+        ]
+      },
+      "entry": false,
+      "fragment": false,
+      "parameters": []
+    },
+    {
+      "$type": "ParserRule",
+      "name": "InClause",
+      "returnType": {
+        "$ref": "#/interfaces@18"
+      },
+      "definition": {
+        "$type": "Group",
+        "elements": [
+          {
+            "$type": "Keyword",
+            "value": "in"
+          },
+          {
+            "$type": "Assignment",
+            "feature": "target",
+            "operator": "=",
+            "terminal": {
+              "$type": "RuleCall",
+              "rule": {
+                "$ref": "#/rules@73"
               },
-              {
-                "$type": "Keyword",
-                "value": "in"
-              },
-              {
-                "$type": "Assignment",
-                "feature": "target",
-                "operator": "=",
-                "terminal": {
-                  "$type": "RuleCall",
-                  "rule": {
-                    "$ref": "#/rules@72"
-                  },
-                  "arguments": []
-                }
-              }
-            ]
+              "arguments": []
+            }
           }
         ]
       },
@@ -5219,13 +5244,6 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
           {
             "$type": "RuleCall",
             "rule": {
-              "$ref": "#/rules@43"
-            },
-            "arguments": []
-          },
-          {
-            "$type": "RuleCall",
-            "rule": {
               "$ref": "#/rules@44"
             },
             "arguments": []
@@ -5234,6 +5252,13 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
             "$type": "RuleCall",
             "rule": {
               "$ref": "#/rules@45"
+            },
+            "arguments": []
+          },
+          {
+            "$type": "RuleCall",
+            "rule": {
+              "$ref": "#/rules@46"
             },
             "arguments": []
           },
@@ -5262,7 +5287,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
                   "terminal": {
                     "$type": "RuleCall",
                     "rule": {
-                      "$ref": "#/rules@130"
+                      "$ref": "#/rules@127"
                     },
                     "arguments": []
                   },
@@ -5292,7 +5317,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
                 "terminal": {
                   "$type": "RuleCall",
                   "rule": {
-                    "$ref": "#/rules@56"
+                    "$ref": "#/rules@57"
                   },
                   "arguments": []
                 }
@@ -5319,7 +5344,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
                 "terminal": {
                   "$type": "RuleCall",
                   "rule": {
-                    "$ref": "#/rules@48"
+                    "$ref": "#/rules@49"
                   },
                   "arguments": []
                 }
@@ -5338,7 +5363,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
                     "terminal": {
                       "$type": "RuleCall",
                       "rule": {
-                        "$ref": "#/rules@48"
+                        "$ref": "#/rules@49"
                       },
                       "arguments": []
                     }
@@ -5351,7 +5376,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
           {
             "$type": "RuleCall",
             "rule": {
-              "$ref": "#/rules@46"
+              "$ref": "#/rules@47"
             },
             "arguments": []
           },
@@ -5375,7 +5400,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
                 "terminal": {
                   "$type": "RuleCall",
                   "rule": {
-                    "$ref": "#/rules@129"
+                    "$ref": "#/rules@126"
                   },
                   "arguments": []
                 }
@@ -5385,7 +5410,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
           {
             "$type": "RuleCall",
             "rule": {
-              "$ref": "#/rules@47"
+              "$ref": "#/rules@48"
             },
             "arguments": []
           },
@@ -5436,7 +5461,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
             "terminal": {
               "$type": "RuleCall",
               "rule": {
-                "$ref": "#/rules@49"
+                "$ref": "#/rules@50"
               },
               "arguments": []
             }
@@ -5455,7 +5480,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
                 "terminal": {
                   "$type": "RuleCall",
                   "rule": {
-                    "$ref": "#/rules@49"
+                    "$ref": "#/rules@50"
                   },
                   "arguments": []
                 }
@@ -5489,7 +5514,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
             "terminal": {
               "$type": "RuleCall",
               "rule": {
-                "$ref": "#/rules@113"
+                "$ref": "#/rules@112"
               },
               "arguments": []
             }
@@ -5516,7 +5541,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
             "terminal": {
               "$type": "RuleCall",
               "rule": {
-                "$ref": "#/rules@52"
+                "$ref": "#/rules@53"
               },
               "arguments": []
             }
@@ -5528,7 +5553,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
             "terminal": {
               "$type": "RuleCall",
               "rule": {
-                "$ref": "#/rules@113"
+                "$ref": "#/rules@112"
               },
               "arguments": []
             }
@@ -5559,7 +5584,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
             "terminal": {
               "$type": "RuleCall",
               "rule": {
-                "$ref": "#/rules@113"
+                "$ref": "#/rules@112"
               },
               "arguments": []
             }
@@ -5590,7 +5615,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
             "terminal": {
               "$type": "RuleCall",
               "rule": {
-                "$ref": "#/rules@113"
+                "$ref": "#/rules@112"
               },
               "arguments": []
             }
@@ -5614,7 +5639,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
         "terminal": {
           "$type": "RuleCall",
           "rule": {
-            "$ref": "#/rules@129"
+            "$ref": "#/rules@126"
           },
           "arguments": []
         }
@@ -5642,7 +5667,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
                 "terminal": {
                   "$type": "RuleCall",
                   "rule": {
-                    "$ref": "#/rules@108"
+                    "$ref": "#/rules@109"
                   },
                   "arguments": []
                 }
@@ -5650,6 +5675,36 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
               {
                 "$type": "Alternatives",
                 "elements": [
+                  {
+                    "$type": "Group",
+                    "elements": [
+                      {
+                        "$type": "Assignment",
+                        "feature": "relation",
+                        "operator": "=",
+                        "terminal": {
+                          "$type": "RuleCall",
+                          "rule": {
+                            "$ref": "#/rules@53"
+                          },
+                          "arguments": []
+                        }
+                      },
+                      {
+                        "$type": "Assignment",
+                        "feature": "target",
+                        "operator": "=",
+                        "terminal": {
+                          "$type": "RuleCall",
+                          "rule": {
+                            "$ref": "#/rules@112"
+                          },
+                          "arguments": []
+                        },
+                        "cardinality": "?"
+                      }
+                    ]
+                  },
                   {
                     "$type": "Group",
                     "elements": [
@@ -5672,37 +5727,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
                         "terminal": {
                           "$type": "RuleCall",
                           "rule": {
-                            "$ref": "#/rules@113"
-                          },
-                          "arguments": []
-                        },
-                        "cardinality": "?"
-                      }
-                    ]
-                  },
-                  {
-                    "$type": "Group",
-                    "elements": [
-                      {
-                        "$type": "Assignment",
-                        "feature": "relation",
-                        "operator": "=",
-                        "terminal": {
-                          "$type": "RuleCall",
-                          "rule": {
-                            "$ref": "#/rules@51"
-                          },
-                          "arguments": []
-                        }
-                      },
-                      {
-                        "$type": "Assignment",
-                        "feature": "target",
-                        "operator": "=",
-                        "terminal": {
-                          "$type": "RuleCall",
-                          "rule": {
-                            "$ref": "#/rules@113"
+                            "$ref": "#/rules@112"
                           },
                           "arguments": []
                         }
@@ -5724,7 +5749,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
                 "terminal": {
                   "$type": "RuleCall",
                   "rule": {
-                    "$ref": "#/rules@52"
+                    "$ref": "#/rules@53"
                   },
                   "arguments": []
                 }
@@ -5736,7 +5761,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
                 "terminal": {
                   "$type": "RuleCall",
                   "rule": {
-                    "$ref": "#/rules@113"
+                    "$ref": "#/rules@112"
                   },
                   "arguments": []
                 }
@@ -5757,7 +5782,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
                 "terminal": {
                   "$type": "RuleCall",
                   "rule": {
-                    "$ref": "#/rules@129"
+                    "$ref": "#/rules@126"
                   },
                   "arguments": []
                 }
@@ -5778,7 +5803,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
                 "terminal": {
                   "$type": "RuleCall",
                   "rule": {
-                    "$ref": "#/rules@117"
+                    "$ref": "#/rules@116"
                   },
                   "arguments": []
                 }
@@ -5792,7 +5817,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
             "terminal": {
               "$type": "RuleCall",
               "rule": {
-                "$ref": "#/rules@50"
+                "$ref": "#/rules@51"
               },
               "arguments": []
             }
@@ -5823,7 +5848,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
             "terminal": {
               "$type": "RuleCall",
               "rule": {
-                "$ref": "#/rules@108"
+                "$ref": "#/rules@109"
               },
               "arguments": []
             }
@@ -5839,7 +5864,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
             "terminal": {
               "$type": "RuleCall",
               "rule": {
-                "$ref": "#/rules@49"
+                "$ref": "#/rules@50"
               },
               "arguments": []
             }
@@ -5855,7 +5880,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
             "terminal": {
               "$type": "RuleCall",
               "rule": {
-                "$ref": "#/rules@49"
+                "$ref": "#/rules@50"
               },
               "arguments": []
             }
@@ -5971,7 +5996,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
             "terminal": {
               "$type": "RuleCall",
               "rule": {
-                "$ref": "#/rules@129"
+                "$ref": "#/rules@126"
               },
               "arguments": []
             }
@@ -5990,7 +6015,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
                 "terminal": {
                   "$type": "RuleCall",
                   "rule": {
-                    "$ref": "#/rules@129"
+                    "$ref": "#/rules@126"
                   },
                   "arguments": []
                 }
@@ -6008,7 +6033,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
                 "terminal": {
                   "$type": "RuleCall",
                   "rule": {
-                    "$ref": "#/rules@43"
+                    "$ref": "#/rules@44"
                   },
                   "arguments": []
                 }
@@ -6020,7 +6045,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
                 "terminal": {
                   "$type": "RuleCall",
                   "rule": {
-                    "$ref": "#/rules@54"
+                    "$ref": "#/rules@55"
                   },
                   "arguments": []
                 }
@@ -6045,14 +6070,14 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
           {
             "$type": "RuleCall",
             "rule": {
-              "$ref": "#/rules@56"
+              "$ref": "#/rules@57"
             },
             "arguments": []
           },
           {
             "$type": "RuleCall",
             "rule": {
-              "$ref": "#/rules@80"
+              "$ref": "#/rules@81"
             },
             "arguments": []
           }
@@ -6074,14 +6099,14 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
           {
             "$type": "RuleCall",
             "rule": {
-              "$ref": "#/rules@56"
+              "$ref": "#/rules@57"
             },
             "arguments": []
           },
           {
             "$type": "RuleCall",
             "rule": {
-              "$ref": "#/rules@81"
+              "$ref": "#/rules@82"
             },
             "arguments": []
           }
@@ -6121,7 +6146,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
                   "terminal": {
                     "$type": "RuleCall",
                     "rule": {
-                      "$ref": "#/rules@131"
+                      "$ref": "#/rules@128"
                     },
                     "arguments": []
                   },
@@ -6147,7 +6172,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
                 "terminal": {
                   "$type": "RuleCall",
                   "rule": {
-                    "$ref": "#/rules@74"
+                    "$ref": "#/rules@75"
                   },
                   "arguments": []
                 }
@@ -6172,7 +6197,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
           {
             "$type": "RuleCall",
             "rule": {
-              "$ref": "#/rules@58"
+              "$ref": "#/rules@59"
             },
             "arguments": []
           },
@@ -6209,7 +6234,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
             "terminal": {
               "$type": "RuleCall",
               "rule": {
-                "$ref": "#/rules@73"
+                "$ref": "#/rules@74"
               },
               "arguments": []
             }
@@ -6228,7 +6253,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
                 "terminal": {
                   "$type": "RuleCall",
                   "rule": {
-                    "$ref": "#/rules@72"
+                    "$ref": "#/rules@73"
                   },
                   "arguments": []
                 }
@@ -6266,7 +6291,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
           {
             "$type": "RuleCall",
             "rule": {
-              "$ref": "#/rules@60"
+              "$ref": "#/rules@61"
             },
             "arguments": []
           },
@@ -6307,7 +6332,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
             "terminal": {
               "$type": "RuleCall",
               "rule": {
-                "$ref": "#/rules@72"
+                "$ref": "#/rules@73"
               },
               "arguments": []
             }
@@ -6326,7 +6351,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
                 "terminal": {
                   "$type": "RuleCall",
                   "rule": {
-                    "$ref": "#/rules@72"
+                    "$ref": "#/rules@73"
                   },
                   "arguments": []
                 }
@@ -6359,7 +6384,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
             "terminal": {
               "$type": "RuleCall",
               "rule": {
-                "$ref": "#/rules@72"
+                "$ref": "#/rules@73"
               },
               "arguments": []
             }
@@ -6378,7 +6403,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
                 "terminal": {
                   "$type": "RuleCall",
                   "rule": {
-                    "$ref": "#/rules@72"
+                    "$ref": "#/rules@73"
                   },
                   "arguments": []
                 }
@@ -6397,7 +6422,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
             "terminal": {
               "$type": "RuleCall",
               "rule": {
-                "$ref": "#/rules@72"
+                "$ref": "#/rules@73"
               },
               "arguments": []
             }
@@ -6416,7 +6441,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
                 "terminal": {
                   "$type": "RuleCall",
                   "rule": {
-                    "$ref": "#/rules@72"
+                    "$ref": "#/rules@73"
                   },
                   "arguments": []
                 }
@@ -6438,7 +6463,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
                 "terminal": {
                   "$type": "RuleCall",
                   "rule": {
-                    "$ref": "#/rules@55"
+                    "$ref": "#/rules@56"
                   },
                   "arguments": []
                 }
@@ -6460,7 +6485,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
                 "terminal": {
                   "$type": "RuleCall",
                   "rule": {
-                    "$ref": "#/rules@129"
+                    "$ref": "#/rules@126"
                   },
                   "arguments": []
                 }
@@ -6494,7 +6519,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
             "terminal": {
               "$type": "RuleCall",
               "rule": {
-                "$ref": "#/rules@117"
+                "$ref": "#/rules@116"
               },
               "arguments": []
             },
@@ -6512,7 +6537,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
               "terminal": {
                 "$type": "RuleCall",
                 "rule": {
-                  "$ref": "#/rules@130"
+                  "$ref": "#/rules@127"
                 },
                 "arguments": []
               },
@@ -6531,7 +6556,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
             "terminal": {
               "$type": "RuleCall",
               "rule": {
-                "$ref": "#/rules@72"
+                "$ref": "#/rules@73"
               },
               "arguments": []
             }
@@ -6550,7 +6575,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
                 "terminal": {
                   "$type": "RuleCall",
                   "rule": {
-                    "$ref": "#/rules@72"
+                    "$ref": "#/rules@73"
                   },
                   "arguments": []
                 }
@@ -6584,7 +6609,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
             "terminal": {
               "$type": "RuleCall",
               "rule": {
-                "$ref": "#/rules@108"
+                "$ref": "#/rules@109"
               },
               "arguments": []
             }
@@ -6600,7 +6625,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
             "terminal": {
               "$type": "RuleCall",
               "rule": {
-                "$ref": "#/rules@72"
+                "$ref": "#/rules@73"
               },
               "arguments": []
             }
@@ -6619,7 +6644,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
                 "terminal": {
                   "$type": "RuleCall",
                   "rule": {
-                    "$ref": "#/rules@72"
+                    "$ref": "#/rules@73"
                   },
                   "arguments": []
                 }
@@ -6653,7 +6678,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
             "terminal": {
               "$type": "RuleCall",
               "rule": {
-                "$ref": "#/rules@102"
+                "$ref": "#/rules@103"
               },
               "arguments": []
             }
@@ -6672,7 +6697,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
                 "terminal": {
                   "$type": "RuleCall",
                   "rule": {
-                    "$ref": "#/rules@119"
+                    "$ref": "#/rules@117"
                   },
                   "arguments": []
                 }
@@ -6706,7 +6731,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
             "terminal": {
               "$type": "RuleCall",
               "rule": {
-                "$ref": "#/rules@141"
+                "$ref": "#/rules@138"
               },
               "arguments": []
             }
@@ -6725,7 +6750,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
                 "terminal": {
                   "$type": "RuleCall",
                   "rule": {
-                    "$ref": "#/rules@72"
+                    "$ref": "#/rules@73"
                   },
                   "arguments": []
                 }
@@ -6744,7 +6769,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
                     "terminal": {
                       "$type": "RuleCall",
                       "rule": {
-                        "$ref": "#/rules@72"
+                        "$ref": "#/rules@73"
                       },
                       "arguments": []
                     }
@@ -6769,7 +6794,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
                 "terminal": {
                   "$type": "RuleCall",
                   "rule": {
-                    "$ref": "#/rules@119"
+                    "$ref": "#/rules@117"
                   },
                   "arguments": []
                 }
@@ -6803,7 +6828,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
             "terminal": {
               "$type": "RuleCall",
               "rule": {
-                "$ref": "#/rules@117"
+                "$ref": "#/rules@116"
               },
               "arguments": []
             },
@@ -6821,7 +6846,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
               "terminal": {
                 "$type": "RuleCall",
                 "rule": {
-                  "$ref": "#/rules@130"
+                  "$ref": "#/rules@127"
                 },
                 "arguments": []
               },
@@ -6907,7 +6932,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
                 "terminal": {
                   "$type": "RuleCall",
                   "rule": {
-                    "$ref": "#/rules@129"
+                    "$ref": "#/rules@126"
                   },
                   "arguments": []
                 }
@@ -6929,7 +6954,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
                 "terminal": {
                   "$type": "RuleCall",
                   "rule": {
-                    "$ref": "#/rules@113"
+                    "$ref": "#/rules@112"
                   },
                   "arguments": []
                 }
@@ -6963,7 +6988,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
             "terminal": {
               "$type": "RuleCall",
               "rule": {
-                "$ref": "#/rules@129"
+                "$ref": "#/rules@126"
               },
               "arguments": []
             }
@@ -6982,7 +7007,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
                 "terminal": {
                   "$type": "RuleCall",
                   "rule": {
-                    "$ref": "#/rules@129"
+                    "$ref": "#/rules@126"
                   },
                   "arguments": []
                 }
@@ -6997,7 +7022,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
             "terminal": {
               "$type": "RuleCall",
               "rule": {
-                "$ref": "#/rules@108"
+                "$ref": "#/rules@109"
               },
               "arguments": []
             },
@@ -7014,7 +7039,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
             "terminal": {
               "$type": "RuleCall",
               "rule": {
-                "$ref": "#/rules@113"
+                "$ref": "#/rules@112"
               },
               "arguments": []
             }
@@ -7037,7 +7062,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
           {
             "$type": "RuleCall",
             "rule": {
-              "$ref": "#/rules@69"
+              "$ref": "#/rules@70"
             },
             "arguments": []
           },
@@ -7082,7 +7107,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
                     "terminal": {
                       "$type": "RuleCall",
                       "rule": {
-                        "$ref": "#/rules@68"
+                        "$ref": "#/rules@69"
                       },
                       "arguments": []
                     }
@@ -7116,7 +7141,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
             "terminal": {
               "$type": "RuleCall",
               "rule": {
-                "$ref": "#/rules@102"
+                "$ref": "#/rules@103"
               },
               "arguments": []
             }
@@ -7138,7 +7163,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
           {
             "$type": "RuleCall",
             "rule": {
-              "$ref": "#/rules@71"
+              "$ref": "#/rules@72"
             },
             "arguments": []
           },
@@ -7194,7 +7219,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
             "terminal": {
               "$type": "RuleCall",
               "rule": {
-                "$ref": "#/rules@102"
+                "$ref": "#/rules@103"
               },
               "arguments": []
             }
@@ -7216,14 +7241,14 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
           {
             "$type": "RuleCall",
             "rule": {
-              "$ref": "#/rules@73"
+              "$ref": "#/rules@74"
             },
             "arguments": []
           },
           {
             "$type": "RuleCall",
             "rule": {
-              "$ref": "#/rules@113"
+              "$ref": "#/rules@112"
             },
             "arguments": []
           }
@@ -7253,7 +7278,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
             "terminal": {
               "$type": "RuleCall",
               "rule": {
-                "$ref": "#/rules@113"
+                "$ref": "#/rules@112"
               },
               "arguments": []
             }
@@ -7272,7 +7297,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
                 "terminal": {
                   "$type": "RuleCall",
                   "rule": {
-                    "$ref": "#/rules@113"
+                    "$ref": "#/rules@112"
                   },
                   "arguments": []
                 }
@@ -7294,7 +7319,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
                 "terminal": {
                   "$type": "RuleCall",
                   "rule": {
-                    "$ref": "#/rules@113"
+                    "$ref": "#/rules@112"
                   },
                   "arguments": []
                 }
@@ -7313,7 +7338,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
                     "terminal": {
                       "$type": "RuleCall",
                       "rule": {
-                        "$ref": "#/rules@113"
+                        "$ref": "#/rules@112"
                       },
                       "arguments": []
                     }
@@ -7352,7 +7377,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
           {
             "$type": "RuleCall",
             "rule": {
-              "$ref": "#/rules@75"
+              "$ref": "#/rules@76"
             },
             "arguments": [],
             "cardinality": "*"
@@ -7384,7 +7409,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
                 "terminal": {
                   "$type": "RuleCall",
                   "rule": {
-                    "$ref": "#/rules@78"
+                    "$ref": "#/rules@79"
                   },
                   "arguments": []
                 }
@@ -7396,7 +7421,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
                 "terminal": {
                   "$type": "RuleCall",
                   "rule": {
-                    "$ref": "#/rules@79"
+                    "$ref": "#/rules@80"
                   },
                   "arguments": []
                 },
@@ -7408,7 +7433,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
           {
             "$type": "RuleCall",
             "rule": {
-              "$ref": "#/rules@76"
+              "$ref": "#/rules@77"
             },
             "arguments": []
           }
@@ -7431,7 +7456,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
             "terminal": {
               "$type": "RuleCall",
               "rule": {
-                "$ref": "#/rules@77"
+                "$ref": "#/rules@78"
               },
               "arguments": []
             },
@@ -7440,7 +7465,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
           {
             "$type": "RuleCall",
             "rule": {
-              "$ref": "#/rules@161"
+              "$ref": "#/rules@158"
             },
             "arguments": []
           }
@@ -7465,7 +7490,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
             "terminal": {
               "$type": "RuleCall",
               "rule": {
-                "$ref": "#/rules@160"
+                "$ref": "#/rules@157"
               },
               "arguments": []
             }
@@ -7510,14 +7535,14 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
                     {
                       "$type": "RuleCall",
                       "rule": {
-                        "$ref": "#/rules@127"
+                        "$ref": "#/rules@124"
                       },
                       "arguments": []
                     },
                     {
                       "$type": "RuleCall",
                       "rule": {
-                        "$ref": "#/rules@159"
+                        "$ref": "#/rules@156"
                       },
                       "arguments": []
                     }
@@ -7527,7 +7552,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
               {
                 "$type": "RuleCall",
                 "rule": {
-                  "$ref": "#/rules@82"
+                  "$ref": "#/rules@83"
                 },
                 "arguments": []
               }
@@ -7552,7 +7577,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
                 "terminal": {
                   "$type": "RuleCall",
                   "rule": {
-                    "$ref": "#/rules@101"
+                    "$ref": "#/rules@102"
                   },
                   "arguments": []
                 }
@@ -7567,7 +7592,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
                     "terminal": {
                       "$type": "RuleCall",
                       "rule": {
-                        "$ref": "#/rules@92"
+                        "$ref": "#/rules@93"
                       },
                       "arguments": []
                     }
@@ -7579,7 +7604,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
                     "terminal": {
                       "$type": "RuleCall",
                       "rule": {
-                        "$ref": "#/rules@101"
+                        "$ref": "#/rules@102"
                       },
                       "arguments": []
                     }
@@ -7590,7 +7615,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
               {
                 "$type": "RuleCall",
                 "rule": {
-                  "$ref": "#/rules@83"
+                  "$ref": "#/rules@84"
                 },
                 "arguments": []
               }
@@ -7619,7 +7644,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
             "terminal": {
               "$type": "RuleCall",
               "rule": {
-                "$ref": "#/rules@127"
+                "$ref": "#/rules@124"
               },
               "arguments": []
             }
@@ -7627,7 +7652,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
           {
             "$type": "RuleCall",
             "rule": {
-              "$ref": "#/rules@82"
+              "$ref": "#/rules@83"
             },
             "arguments": []
           }
@@ -7653,7 +7678,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
             "terminal": {
               "$type": "RuleCall",
               "rule": {
-                "$ref": "#/rules@127"
+                "$ref": "#/rules@124"
               },
               "arguments": []
             }
@@ -7661,7 +7686,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
           {
             "$type": "RuleCall",
             "rule": {
-              "$ref": "#/rules@84"
+              "$ref": "#/rules@85"
             },
             "arguments": []
           },
@@ -7672,7 +7697,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
             "terminal": {
               "$type": "RuleCall",
               "rule": {
-                "$ref": "#/rules@85"
+                "$ref": "#/rules@86"
               },
               "arguments": []
             },
@@ -7714,7 +7739,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
             "terminal": {
               "$type": "RuleCall",
               "rule": {
-                "$ref": "#/rules@127"
+                "$ref": "#/rules@124"
               },
               "arguments": []
             }
@@ -7725,7 +7750,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
               {
                 "$type": "RuleCall",
                 "rule": {
-                  "$ref": "#/rules@84"
+                  "$ref": "#/rules@85"
                 },
                 "arguments": []
               },
@@ -7736,7 +7761,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
                 "terminal": {
                   "$type": "RuleCall",
                   "rule": {
-                    "$ref": "#/rules@87"
+                    "$ref": "#/rules@88"
                   },
                   "arguments": []
                 },
@@ -7755,7 +7780,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
                 "terminal": {
                   "$type": "RuleCall",
                   "rule": {
-                    "$ref": "#/rules@86"
+                    "$ref": "#/rules@87"
                   },
                   "arguments": []
                 }
@@ -7767,7 +7792,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
                 "terminal": {
                   "$type": "RuleCall",
                   "rule": {
-                    "$ref": "#/rules@87"
+                    "$ref": "#/rules@88"
                   },
                   "arguments": []
                 },
@@ -7796,7 +7821,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
               {
                 "$type": "RuleCall",
                 "rule": {
-                  "$ref": "#/rules@84"
+                  "$ref": "#/rules@85"
                 },
                 "arguments": []
               },
@@ -7807,7 +7832,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
                 "terminal": {
                   "$type": "RuleCall",
                   "rule": {
-                    "$ref": "#/rules@87"
+                    "$ref": "#/rules@88"
                   },
                   "arguments": []
                 },
@@ -7819,7 +7844,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
           {
             "$type": "RuleCall",
             "rule": {
-              "$ref": "#/rules@83"
+              "$ref": "#/rules@84"
             },
             "arguments": []
           }
@@ -7846,7 +7871,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
                 "terminal": {
                   "$type": "RuleCall",
                   "rule": {
-                    "$ref": "#/rules@85"
+                    "$ref": "#/rules@86"
                   },
                   "arguments": []
                 }
@@ -7858,7 +7883,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
                 "terminal": {
                   "$type": "RuleCall",
                   "rule": {
-                    "$ref": "#/rules@87"
+                    "$ref": "#/rules@88"
                   },
                   "arguments": []
                 },
@@ -7902,7 +7927,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
                 "terminal": {
                   "$type": "RuleCall",
                   "rule": {
-                    "$ref": "#/rules@101"
+                    "$ref": "#/rules@102"
                   },
                   "arguments": []
                 }
@@ -7914,7 +7939,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
                 "terminal": {
                   "$type": "RuleCall",
                   "rule": {
-                    "$ref": "#/rules@92"
+                    "$ref": "#/rules@93"
                   },
                   "arguments": []
                 }
@@ -7928,7 +7953,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
             "terminal": {
               "$type": "RuleCall",
               "rule": {
-                "$ref": "#/rules@94"
+                "$ref": "#/rules@95"
               },
               "arguments": []
             }
@@ -7950,14 +7975,14 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
           {
             "$type": "RuleCall",
             "rule": {
-              "$ref": "#/rules@86"
+              "$ref": "#/rules@87"
             },
             "arguments": []
           },
           {
             "$type": "RuleCall",
             "rule": {
-              "$ref": "#/rules@47"
+              "$ref": "#/rules@48"
             },
             "arguments": []
           }
@@ -7979,13 +8004,6 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
           {
             "$type": "RuleCall",
             "rule": {
-              "$ref": "#/rules@43"
-            },
-            "arguments": []
-          },
-          {
-            "$type": "RuleCall",
-            "rule": {
               "$ref": "#/rules@44"
             },
             "arguments": []
@@ -8001,6 +8019,13 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
             "$type": "RuleCall",
             "rule": {
               "$ref": "#/rules@46"
+            },
+            "arguments": []
+          },
+          {
+            "$type": "RuleCall",
+            "rule": {
+              "$ref": "#/rules@47"
             },
             "arguments": []
           }
@@ -8026,7 +8051,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
             "terminal": {
               "$type": "RuleCall",
               "rule": {
-                "$ref": "#/rules@159"
+                "$ref": "#/rules@156"
               },
               "arguments": []
             }
@@ -8038,7 +8063,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
             "terminal": {
               "$type": "RuleCall",
               "rule": {
-                "$ref": "#/rules@88"
+                "$ref": "#/rules@89"
               },
               "arguments": []
             }
@@ -8059,11 +8084,52 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
         "$type": "Alternatives",
         "elements": [
           {
-            "$type": "RuleCall",
-            "rule": {
-              "$ref": "#/rules@89"
-            },
-            "arguments": []
+            "$type": "Group",
+            "elements": [
+              {
+                "$type": "RuleCall",
+                "rule": {
+                  "$ref": "#/rules@91"
+                },
+                "arguments": []
+              },
+              {
+                "$type": "Group",
+                "elements": [
+                  {
+                    "$type": "Action",
+                    "type": {
+                      "$ref": "#/interfaces@45"
+                    },
+                    "feature": "items",
+                    "operator": "+="
+                  },
+                  {
+                    "$type": "Group",
+                    "elements": [
+                      {
+                        "$type": "Keyword",
+                        "value": ","
+                      },
+                      {
+                        "$type": "Assignment",
+                        "feature": "items",
+                        "operator": "+=",
+                        "terminal": {
+                          "$type": "RuleCall",
+                          "rule": {
+                            "$ref": "#/rules@91"
+                          },
+                          "arguments": []
+                        }
+                      }
+                    ],
+                    "cardinality": "+"
+                  }
+                ],
+                "cardinality": "?"
+              }
+            ]
           },
           {
             "$type": "Group",
@@ -8085,7 +8151,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
                 "terminal": {
                   "$type": "RuleCall",
                   "rule": {
-                    "$ref": "#/rules@121"
+                    "$ref": "#/rules@118"
                   },
                   "arguments": []
                 }
@@ -8097,7 +8163,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
                 "terminal": {
                   "$type": "RuleCall",
                   "rule": {
-                    "$ref": "#/rules@89"
+                    "$ref": "#/rules@90"
                   },
                   "arguments": []
                 }
@@ -8112,7 +8178,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
     },
     {
       "$type": "ParserRule",
-      "name": "Items",
+      "name": "Sizes",
       "returnType": {
         "$ref": "#/types@5"
       },
@@ -8122,7 +8188,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
           {
             "$type": "RuleCall",
             "rule": {
-              "$ref": "#/rules@90"
+              "$ref": "#/rules@91"
             },
             "arguments": []
           },
@@ -8151,7 +8217,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
                     "terminal": {
                       "$type": "RuleCall",
                       "rule": {
-                        "$ref": "#/rules@90"
+                        "$ref": "#/rules@91"
                       },
                       "arguments": []
                     }
@@ -8183,7 +8249,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
               {
                 "$type": "RuleCall",
                 "rule": {
-                  "$ref": "#/rules@108"
+                  "$ref": "#/rules@109"
                 },
                 "arguments": []
               },
@@ -8215,7 +8281,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
                             "terminal": {
                               "$type": "RuleCall",
                               "rule": {
-                                "$ref": "#/rules@108"
+                                "$ref": "#/rules@109"
                               },
                               "arguments": []
                             }
@@ -8243,7 +8309,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
                         "terminal": {
                           "$type": "RuleCall",
                           "rule": {
-                            "$ref": "#/rules@128"
+                            "$ref": "#/rules@125"
                           },
                           "arguments": []
                         }
@@ -8255,7 +8321,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
                         "terminal": {
                           "$type": "RuleCall",
                           "rule": {
-                            "$ref": "#/rules@91"
+                            "$ref": "#/rules@92"
                           },
                           "arguments": []
                         },
@@ -8285,7 +8351,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
                         "terminal": {
                           "$type": "RuleCall",
                           "rule": {
-                            "$ref": "#/rules@108"
+                            "$ref": "#/rules@109"
                           },
                           "arguments": []
                         }
@@ -8297,7 +8363,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
                         "terminal": {
                           "$type": "RuleCall",
                           "rule": {
-                            "$ref": "#/rules@128"
+                            "$ref": "#/rules@125"
                           },
                           "arguments": []
                         },
@@ -8317,7 +8383,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
                             "terminal": {
                               "$type": "RuleCall",
                               "rule": {
-                                "$ref": "#/rules@108"
+                                "$ref": "#/rules@109"
                               },
                               "arguments": []
                             }
@@ -8352,7 +8418,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
                 "terminal": {
                   "$type": "RuleCall",
                   "rule": {
-                    "$ref": "#/rules@108"
+                    "$ref": "#/rules@109"
                   },
                   "arguments": []
                 }
@@ -8362,14 +8428,14 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
           {
             "$type": "RuleCall",
             "rule": {
-              "$ref": "#/rules@50"
+              "$ref": "#/rules@51"
             },
             "arguments": []
           },
           {
             "$type": "RuleCall",
             "rule": {
-              "$ref": "#/rules@103"
+              "$ref": "#/rules@104"
             },
             "arguments": []
           }
@@ -8395,7 +8461,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
             "terminal": {
               "$type": "RuleCall",
               "rule": {
-                "$ref": "#/rules@93"
+                "$ref": "#/rules@94"
               },
               "arguments": []
             }
@@ -8407,7 +8473,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
             "terminal": {
               "$type": "RuleCall",
               "rule": {
-                "$ref": "#/rules@128"
+                "$ref": "#/rules@125"
               },
               "arguments": []
             }
@@ -8430,7 +8496,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
           {
             "$type": "RuleCall",
             "rule": {
-              "$ref": "#/rules@93"
+              "$ref": "#/rules@94"
             },
             "arguments": []
           },
@@ -8462,7 +8528,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
                         "terminal": {
                           "$type": "RuleCall",
                           "rule": {
-                            "$ref": "#/rules@108"
+                            "$ref": "#/rules@109"
                           },
                           "arguments": []
                         }
@@ -8490,7 +8556,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
                     "terminal": {
                       "$type": "RuleCall",
                       "rule": {
-                        "$ref": "#/rules@128"
+                        "$ref": "#/rules@125"
                       },
                       "arguments": []
                     }
@@ -8502,7 +8568,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
                     "terminal": {
                       "$type": "RuleCall",
                       "rule": {
-                        "$ref": "#/rules@91"
+                        "$ref": "#/rules@92"
                       },
                       "arguments": []
                     },
@@ -8532,7 +8598,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
           {
             "$type": "RuleCall",
             "rule": {
-              "$ref": "#/rules@117"
+              "$ref": "#/rules@116"
             },
             "arguments": []
           },
@@ -8580,7 +8646,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
                 "terminal": {
                   "$type": "RuleCall",
                   "rule": {
-                    "$ref": "#/rules@109"
+                    "$ref": "#/rules@110"
                   },
                   "arguments": []
                 }
@@ -8606,7 +8672,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
           {
             "$type": "RuleCall",
             "rule": {
-              "$ref": "#/rules@95"
+              "$ref": "#/rules@96"
             },
             "arguments": []
           },
@@ -8635,7 +8701,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
                     "terminal": {
                       "$type": "RuleCall",
                       "rule": {
-                        "$ref": "#/rules@90"
+                        "$ref": "#/rules@91"
                       },
                       "arguments": []
                     }
@@ -8665,7 +8731,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
           {
             "$type": "RuleCall",
             "rule": {
-              "$ref": "#/rules@96"
+              "$ref": "#/rules@97"
             },
             "arguments": []
           },
@@ -8697,7 +8763,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
                         "terminal": {
                           "$type": "RuleCall",
                           "rule": {
-                            "$ref": "#/rules@108"
+                            "$ref": "#/rules@109"
                           },
                           "arguments": []
                         }
@@ -8725,7 +8791,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
                     "terminal": {
                       "$type": "RuleCall",
                       "rule": {
-                        "$ref": "#/rules@128"
+                        "$ref": "#/rules@125"
                       },
                       "arguments": []
                     }
@@ -8737,7 +8803,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
                     "terminal": {
                       "$type": "RuleCall",
                       "rule": {
-                        "$ref": "#/rules@91"
+                        "$ref": "#/rules@92"
                       },
                       "arguments": []
                     },
@@ -8767,7 +8833,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
                     "terminal": {
                       "$type": "RuleCall",
                       "rule": {
-                        "$ref": "#/rules@108"
+                        "$ref": "#/rules@109"
                       },
                       "arguments": []
                     }
@@ -8779,7 +8845,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
                     "terminal": {
                       "$type": "RuleCall",
                       "rule": {
-                        "$ref": "#/rules@128"
+                        "$ref": "#/rules@125"
                       },
                       "arguments": []
                     },
@@ -8799,7 +8865,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
                         "terminal": {
                           "$type": "RuleCall",
                           "rule": {
-                            "$ref": "#/rules@108"
+                            "$ref": "#/rules@109"
                           },
                           "arguments": []
                         }
@@ -8830,7 +8896,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
           {
             "$type": "RuleCall",
             "rule": {
-              "$ref": "#/rules@97"
+              "$ref": "#/rules@98"
             },
             "arguments": []
           },
@@ -8878,7 +8944,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
                 "terminal": {
                   "$type": "RuleCall",
                   "rule": {
-                    "$ref": "#/rules@109"
+                    "$ref": "#/rules@110"
                   },
                   "arguments": []
                 }
@@ -8904,7 +8970,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
           {
             "$type": "RuleCall",
             "rule": {
-              "$ref": "#/rules@98"
+              "$ref": "#/rules@99"
             },
             "arguments": []
           },
@@ -8944,7 +9010,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
                 "terminal": {
                   "$type": "RuleCall",
                   "rule": {
-                    "$ref": "#/rules@110"
+                    "$ref": "#/rules@111"
                   },
                   "arguments": []
                 }
@@ -8992,7 +9058,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
                 "terminal": {
                   "$type": "RuleCall",
                   "rule": {
-                    "$ref": "#/rules@110"
+                    "$ref": "#/rules@111"
                   },
                   "arguments": []
                 }
@@ -9002,7 +9068,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
           {
             "$type": "RuleCall",
             "rule": {
-              "$ref": "#/rules@99"
+              "$ref": "#/rules@100"
             },
             "arguments": []
           }
@@ -9024,7 +9090,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
           {
             "$type": "RuleCall",
             "rule": {
-              "$ref": "#/rules@100"
+              "$ref": "#/rules@101"
             },
             "arguments": []
           },
@@ -9058,7 +9124,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
                       "terminal": {
                         "$type": "RuleCall",
                         "rule": {
-                          "$ref": "#/rules@133"
+                          "$ref": "#/rules@130"
                         },
                         "arguments": []
                       },
@@ -9090,7 +9156,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
                     "terminal": {
                       "$type": "RuleCall",
                       "rule": {
-                        "$ref": "#/rules@102"
+                        "$ref": "#/rules@103"
                       },
                       "arguments": []
                     }
@@ -9181,11 +9247,112 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
         "$type": "Alternatives",
         "elements": [
           {
-            "$type": "RuleCall",
-            "rule": {
-              "$ref": "#/rules@116"
-            },
-            "arguments": []
+            "$type": "Group",
+            "elements": [
+              {
+                "$type": "Action",
+                "type": {
+                  "$ref": "#/interfaces@58"
+                }
+              },
+              {
+                "$type": "Assignment",
+                "feature": "text",
+                "operator": "=",
+                "terminal": {
+                  "$type": "RuleCall",
+                  "rule": {
+                    "$ref": "#/rules@153"
+                  },
+                  "arguments": []
+                }
+              }
+            ]
+          },
+          {
+            "$type": "Group",
+            "elements": [
+              {
+                "$type": "Action",
+                "type": {
+                  "$ref": "#/interfaces@62"
+                }
+              },
+              {
+                "$type": "Assignment",
+                "feature": "target",
+                "operator": "=",
+                "terminal": {
+                  "$type": "CrossReference",
+                  "type": {
+                    "$ref": "#/types@6"
+                  },
+                  "terminal": {
+                    "$type": "RuleCall",
+                    "rule": {
+                      "$ref": "#/rules@129"
+                    },
+                    "arguments": []
+                  },
+                  "deprecatedSyntax": false,
+                  "isMulti": false
+                }
+              }
+            ]
+          },
+          {
+            "$type": "Group",
+            "elements": [
+              {
+                "$type": "Action",
+                "type": {
+                  "$ref": "#/interfaces@57"
+                }
+              },
+              {
+                "$type": "Keyword",
+                "value": "("
+              },
+              {
+                "$type": "Assignment",
+                "feature": "inner",
+                "operator": "=",
+                "terminal": {
+                  "$type": "RuleCall",
+                  "rule": {
+                    "$ref": "#/rules@103"
+                  },
+                  "arguments": []
+                }
+              },
+              {
+                "$type": "Keyword",
+                "value": ")"
+              }
+            ]
+          },
+          {
+            "$type": "Group",
+            "elements": [
+              {
+                "$type": "Action",
+                "type": {
+                  "$ref": "#/interfaces@59"
+                }
+              },
+              {
+                "$type": "Assignment",
+                "feature": "text",
+                "operator": "=",
+                "terminal": {
+                  "$type": "RuleCall",
+                  "rule": {
+                    "$ref": "#/rules@143"
+                  },
+                  "arguments": []
+                }
+              }
+            ]
           },
           {
             "$type": "RuleCall",
@@ -9195,32 +9362,41 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
             "arguments": []
           },
           {
-            "$type": "RuleCall",
-            "rule": {
-              "$ref": "#/rules@118"
-            },
-            "arguments": []
-          },
-          {
-            "$type": "RuleCall",
-            "rule": {
-              "$ref": "#/rules@119"
-            },
-            "arguments": []
-          },
-          {
-            "$type": "RuleCall",
-            "rule": {
-              "$ref": "#/rules@120"
-            },
-            "arguments": []
-          },
-          {
-            "$type": "RuleCall",
-            "rule": {
-              "$ref": "#/rules@101"
-            },
-            "arguments": []
+            "$type": "Group",
+            "elements": [
+              {
+                "$type": "Action",
+                "type": {
+                  "$ref": "#/interfaces@61"
+                }
+              },
+              {
+                "$type": "Assignment",
+                "feature": "word",
+                "operator": "=",
+                "terminal": {
+                  "$type": "Alternatives",
+                  "elements": [
+                    {
+                      "$type": "Keyword",
+                      "value": "true"
+                    },
+                    {
+                      "$type": "Keyword",
+                      "value": "false"
+                    },
+                    {
+                      "$type": "Keyword",
+                      "value": "yes"
+                    },
+                    {
+                      "$type": "Keyword",
+                      "value": "no"
+                    }
+                  ]
+                }
+              }
+            ]
           }
         ]
       },
@@ -9246,7 +9422,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
           "terminal": {
             "$type": "RuleCall",
             "rule": {
-              "$ref": "#/rules@132"
+              "$ref": "#/rules@129"
             },
             "arguments": []
           },
@@ -9270,14 +9446,14 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
           {
             "$type": "RuleCall",
             "rule": {
-              "$ref": "#/rules@104"
+              "$ref": "#/rules@105"
             },
             "arguments": []
           },
           {
             "$type": "RuleCall",
             "rule": {
-              "$ref": "#/rules@103"
+              "$ref": "#/rules@104"
             },
             "arguments": []
           }
@@ -9307,7 +9483,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
             "terminal": {
               "$type": "RuleCall",
               "rule": {
-                "$ref": "#/rules@104"
+                "$ref": "#/rules@105"
               },
               "arguments": []
             }
@@ -9323,7 +9499,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
             "terminal": {
               "$type": "RuleCall",
               "rule": {
-                "$ref": "#/rules@108"
+                "$ref": "#/rules@109"
               },
               "arguments": []
             }
@@ -9342,14 +9518,14 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
                 {
                   "$type": "RuleCall",
                   "rule": {
-                    "$ref": "#/rules@108"
+                    "$ref": "#/rules@109"
                   },
                   "arguments": []
                 },
                 {
                   "$type": "RuleCall",
                   "rule": {
-                    "$ref": "#/rules@103"
+                    "$ref": "#/rules@104"
                   },
                   "arguments": []
                 }
@@ -9365,63 +9541,6 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
     {
       "$type": "ParserRule",
       "name": "Or",
-      "returnType": {
-        "$ref": "#/types@5"
-      },
-      "definition": {
-        "$type": "Group",
-        "elements": [
-          {
-            "$type": "RuleCall",
-            "rule": {
-              "$ref": "#/rules@105"
-            },
-            "arguments": []
-          },
-          {
-            "$type": "Group",
-            "elements": [
-              {
-                "$type": "Action",
-                "type": {
-                  "$ref": "#/interfaces@54"
-                },
-                "feature": "left",
-                "operator": "="
-              },
-              {
-                "$type": "Assignment",
-                "feature": "operator",
-                "operator": "=",
-                "terminal": {
-                  "$type": "Keyword",
-                  "value": "or"
-                }
-              },
-              {
-                "$type": "Assignment",
-                "feature": "right",
-                "operator": "=",
-                "terminal": {
-                  "$type": "RuleCall",
-                  "rule": {
-                    "$ref": "#/rules@105"
-                  },
-                  "arguments": []
-                }
-              }
-            ],
-            "cardinality": "*"
-          }
-        ]
-      },
-      "entry": false,
-      "fragment": false,
-      "parameters": []
-    },
-    {
-      "$type": "ParserRule",
-      "name": "And",
       "returnType": {
         "$ref": "#/types@5"
       },
@@ -9452,7 +9571,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
                 "operator": "=",
                 "terminal": {
                   "$type": "Keyword",
-                  "value": "and"
+                  "value": "or"
                 }
               },
               {
@@ -9478,7 +9597,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
     },
     {
       "$type": "ParserRule",
-      "name": "Comparison",
+      "name": "And",
       "returnType": {
         "$ref": "#/types@5"
       },
@@ -9489,6 +9608,63 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
             "$type": "RuleCall",
             "rule": {
               "$ref": "#/rules@107"
+            },
+            "arguments": []
+          },
+          {
+            "$type": "Group",
+            "elements": [
+              {
+                "$type": "Action",
+                "type": {
+                  "$ref": "#/interfaces@54"
+                },
+                "feature": "left",
+                "operator": "="
+              },
+              {
+                "$type": "Assignment",
+                "feature": "operator",
+                "operator": "=",
+                "terminal": {
+                  "$type": "Keyword",
+                  "value": "and"
+                }
+              },
+              {
+                "$type": "Assignment",
+                "feature": "right",
+                "operator": "=",
+                "terminal": {
+                  "$type": "RuleCall",
+                  "rule": {
+                    "$ref": "#/rules@107"
+                  },
+                  "arguments": []
+                }
+              }
+            ],
+            "cardinality": "*"
+          }
+        ]
+      },
+      "entry": false,
+      "fragment": false,
+      "parameters": []
+    },
+    {
+      "$type": "ParserRule",
+      "name": "Comparison",
+      "returnType": {
+        "$ref": "#/types@5"
+      },
+      "definition": {
+        "$type": "Group",
+        "elements": [
+          {
+            "$type": "RuleCall",
+            "rule": {
+              "$ref": "#/rules@108"
             },
             "arguments": []
           },
@@ -9544,7 +9720,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
                 "terminal": {
                   "$type": "RuleCall",
                   "rule": {
-                    "$ref": "#/rules@107"
+                    "$ref": "#/rules@108"
                   },
                   "arguments": []
                 }
@@ -9570,7 +9746,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
           {
             "$type": "RuleCall",
             "rule": {
-              "$ref": "#/rules@108"
+              "$ref": "#/rules@109"
             },
             "arguments": []
           },
@@ -9596,7 +9772,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
                 "terminal": {
                   "$type": "RuleCall",
                   "rule": {
-                    "$ref": "#/rules@108"
+                    "$ref": "#/rules@109"
                   },
                   "arguments": []
                 }
@@ -9622,7 +9798,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
           {
             "$type": "RuleCall",
             "rule": {
-              "$ref": "#/rules@109"
+              "$ref": "#/rules@110"
             },
             "arguments": []
           },
@@ -9670,7 +9846,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
                 "terminal": {
                   "$type": "RuleCall",
                   "rule": {
-                    "$ref": "#/rules@109"
+                    "$ref": "#/rules@110"
                   },
                   "arguments": []
                 }
@@ -9696,7 +9872,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
           {
             "$type": "RuleCall",
             "rule": {
-              "$ref": "#/rules@110"
+              "$ref": "#/rules@111"
             },
             "arguments": []
           },
@@ -9736,7 +9912,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
                 "terminal": {
                   "$type": "RuleCall",
                   "rule": {
-                    "$ref": "#/rules@110"
+                    "$ref": "#/rules@111"
                   },
                   "arguments": []
                 }
@@ -9793,7 +9969,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
                 "terminal": {
                   "$type": "RuleCall",
                   "rule": {
-                    "$ref": "#/rules@110"
+                    "$ref": "#/rules@111"
                   },
                   "arguments": []
                 }
@@ -9803,111 +9979,9 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
           {
             "$type": "RuleCall",
             "rule": {
-              "$ref": "#/rules@111"
+              "$ref": "#/rules@112"
             },
             "arguments": []
-          }
-        ]
-      },
-      "entry": false,
-      "fragment": false,
-      "parameters": []
-    },
-    {
-      "$type": "ParserRule",
-      "name": "Rated",
-      "returnType": {
-        "$ref": "#/types@5"
-      },
-      "definition": {
-        "$type": "Group",
-        "elements": [
-          {
-            "$type": "RuleCall",
-            "rule": {
-              "$ref": "#/rules@113"
-            },
-            "arguments": []
-          },
-          {
-            "$type": "Group",
-            "elements": [
-              {
-                "$type": "Action",
-                "type": {
-                  "$ref": "#/interfaces@56"
-                },
-                "feature": "amount",
-                "operator": "="
-              },
-              {
-                "$type": "Keyword",
-                "value": "per"
-              },
-              {
-                "$type": "Alternatives",
-                "elements": [
-                  {
-                    "$type": "Assignment",
-                    "feature": "count",
-                    "operator": "=",
-                    "terminal": {
-                      "$type": "RuleCall",
-                      "rule": {
-                        "$ref": "#/rules@156"
-                      },
-                      "arguments": []
-                    }
-                  },
-                  {
-                    "$type": "Assignment",
-                    "feature": "unit",
-                    "operator": "=",
-                    "terminal": {
-                      "$type": "RuleCall",
-                      "rule": {
-                        "$ref": "#/rules@112"
-                      },
-                      "arguments": []
-                    }
-                  }
-                ]
-              }
-            ],
-            "cardinality": "?"
-          }
-        ]
-      },
-      "entry": false,
-      "fragment": false,
-      "parameters": []
-    },
-    {
-      "$type": "ParserRule",
-      "name": "RateUnit",
-      "dataType": "string",
-      "definition": {
-        "$type": "Alternatives",
-        "elements": [
-          {
-            "$type": "RuleCall",
-            "rule": {
-              "$ref": "#/rules@129"
-            },
-            "arguments": []
-          },
-          {
-            "$type": "Group",
-            "elements": [
-              {
-                "$type": "Keyword",
-                "value": "board"
-              },
-              {
-                "$type": "Keyword",
-                "value": "foot"
-              }
-            ]
           }
         ]
       },
@@ -9961,7 +10035,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
                       "terminal": {
                         "$type": "RuleCall",
                         "rule": {
-                          "$ref": "#/rules@133"
+                          "$ref": "#/rules@130"
                         },
                         "arguments": []
                       },
@@ -9993,7 +10067,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
                     "terminal": {
                       "$type": "RuleCall",
                       "rule": {
-                        "$ref": "#/rules@102"
+                        "$ref": "#/rules@103"
                       },
                       "arguments": []
                     }
@@ -10067,6 +10141,86 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
               }
             ],
             "cardinality": "*"
+          },
+          {
+            "$type": "Group",
+            "elements": [
+              {
+                "$type": "Action",
+                "type": {
+                  "$ref": "#/interfaces@56"
+                },
+                "feature": "amount",
+                "operator": "="
+              },
+              {
+                "$type": "Keyword",
+                "value": "per"
+              },
+              {
+                "$type": "Alternatives",
+                "elements": [
+                  {
+                    "$type": "Assignment",
+                    "feature": "count",
+                    "operator": "=",
+                    "terminal": {
+                      "$type": "RuleCall",
+                      "rule": {
+                        "$ref": "#/rules@153"
+                      },
+                      "arguments": []
+                    }
+                  },
+                  {
+                    "$type": "Assignment",
+                    "feature": "unit",
+                    "operator": "=",
+                    "terminal": {
+                      "$type": "RuleCall",
+                      "rule": {
+                        "$ref": "#/rules@113"
+                      },
+                      "arguments": []
+                    }
+                  }
+                ]
+              }
+            ],
+            "cardinality": "?"
+          }
+        ]
+      },
+      "entry": false,
+      "fragment": false,
+      "parameters": []
+    },
+    {
+      "$type": "ParserRule",
+      "name": "RateUnit",
+      "dataType": "string",
+      "definition": {
+        "$type": "Alternatives",
+        "elements": [
+          {
+            "$type": "RuleCall",
+            "rule": {
+              "$ref": "#/rules@126"
+            },
+            "arguments": []
+          },
+          {
+            "$type": "Group",
+            "elements": [
+              {
+                "$type": "Keyword",
+                "value": "board"
+              },
+              {
+                "$type": "Keyword",
+                "value": "foot"
+              }
+            ]
           }
         ]
       },
@@ -10093,7 +10247,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
                 "terminal": {
                   "$type": "RuleCall",
                   "rule": {
-                    "$ref": "#/rules@129"
+                    "$ref": "#/rules@126"
                   },
                   "arguments": []
                 }
@@ -10109,7 +10263,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
                 "terminal": {
                   "$type": "RuleCall",
                   "rule": {
-                    "$ref": "#/rules@102"
+                    "$ref": "#/rules@103"
                   },
                   "arguments": []
                 }
@@ -10123,7 +10277,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
             "terminal": {
               "$type": "RuleCall",
               "rule": {
-                "$ref": "#/rules@108"
+                "$ref": "#/rules@109"
               },
               "arguments": []
             }
@@ -10144,11 +10298,112 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
         "$type": "Alternatives",
         "elements": [
           {
-            "$type": "RuleCall",
-            "rule": {
-              "$ref": "#/rules@116"
-            },
-            "arguments": []
+            "$type": "Group",
+            "elements": [
+              {
+                "$type": "Action",
+                "type": {
+                  "$ref": "#/interfaces@58"
+                }
+              },
+              {
+                "$type": "Assignment",
+                "feature": "text",
+                "operator": "=",
+                "terminal": {
+                  "$type": "RuleCall",
+                  "rule": {
+                    "$ref": "#/rules@153"
+                  },
+                  "arguments": []
+                }
+              }
+            ]
+          },
+          {
+            "$type": "Group",
+            "elements": [
+              {
+                "$type": "Action",
+                "type": {
+                  "$ref": "#/interfaces@62"
+                }
+              },
+              {
+                "$type": "Assignment",
+                "feature": "target",
+                "operator": "=",
+                "terminal": {
+                  "$type": "CrossReference",
+                  "type": {
+                    "$ref": "#/types@6"
+                  },
+                  "terminal": {
+                    "$type": "RuleCall",
+                    "rule": {
+                      "$ref": "#/rules@126"
+                    },
+                    "arguments": []
+                  },
+                  "deprecatedSyntax": false,
+                  "isMulti": false
+                }
+              }
+            ]
+          },
+          {
+            "$type": "Group",
+            "elements": [
+              {
+                "$type": "Action",
+                "type": {
+                  "$ref": "#/interfaces@57"
+                }
+              },
+              {
+                "$type": "Keyword",
+                "value": "("
+              },
+              {
+                "$type": "Assignment",
+                "feature": "inner",
+                "operator": "=",
+                "terminal": {
+                  "$type": "RuleCall",
+                  "rule": {
+                    "$ref": "#/rules@103"
+                  },
+                  "arguments": []
+                }
+              },
+              {
+                "$type": "Keyword",
+                "value": ")"
+              }
+            ]
+          },
+          {
+            "$type": "Group",
+            "elements": [
+              {
+                "$type": "Action",
+                "type": {
+                  "$ref": "#/interfaces@59"
+                }
+              },
+              {
+                "$type": "Assignment",
+                "feature": "text",
+                "operator": "=",
+                "terminal": {
+                  "$type": "RuleCall",
+                  "rule": {
+                    "$ref": "#/rules@143"
+                  },
+                  "arguments": []
+                }
+              }
+            ]
           },
           {
             "$type": "RuleCall",
@@ -10158,67 +10413,41 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
             "arguments": []
           },
           {
-            "$type": "RuleCall",
-            "rule": {
-              "$ref": "#/rules@118"
-            },
-            "arguments": []
-          },
-          {
-            "$type": "RuleCall",
-            "rule": {
-              "$ref": "#/rules@119"
-            },
-            "arguments": []
-          },
-          {
-            "$type": "RuleCall",
-            "rule": {
-              "$ref": "#/rules@120"
-            },
-            "arguments": []
-          },
-          {
-            "$type": "RuleCall",
-            "rule": {
-              "$ref": "#/rules@121"
-            },
-            "arguments": []
-          }
-        ]
-      },
-      "entry": false,
-      "fragment": false,
-      "parameters": []
-    },
-    {
-      "$type": "ParserRule",
-      "name": "Group",
-      "returnType": {
-        "$ref": "#/interfaces@57"
-      },
-      "definition": {
-        "$type": "Group",
-        "elements": [
-          {
-            "$type": "Keyword",
-            "value": "("
-          },
-          {
-            "$type": "Assignment",
-            "feature": "inner",
-            "operator": "=",
-            "terminal": {
-              "$type": "RuleCall",
-              "rule": {
-                "$ref": "#/rules@102"
+            "$type": "Group",
+            "elements": [
+              {
+                "$type": "Action",
+                "type": {
+                  "$ref": "#/interfaces@61"
+                }
               },
-              "arguments": []
-            }
-          },
-          {
-            "$type": "Keyword",
-            "value": ")"
+              {
+                "$type": "Assignment",
+                "feature": "word",
+                "operator": "=",
+                "terminal": {
+                  "$type": "Alternatives",
+                  "elements": [
+                    {
+                      "$type": "Keyword",
+                      "value": "true"
+                    },
+                    {
+                      "$type": "Keyword",
+                      "value": "false"
+                    },
+                    {
+                      "$type": "Keyword",
+                      "value": "yes"
+                    },
+                    {
+                      "$type": "Keyword",
+                      "value": "no"
+                    }
+                  ]
+                }
+              }
+            ]
           }
         ]
       },
@@ -10239,29 +10468,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
         "terminal": {
           "$type": "RuleCall",
           "rule": {
-            "$ref": "#/rules@156"
-          },
-          "arguments": []
-        }
-      },
-      "entry": false,
-      "fragment": false,
-      "parameters": []
-    },
-    {
-      "$type": "ParserRule",
-      "name": "TradeSize",
-      "returnType": {
-        "$ref": "#/interfaces@59"
-      },
-      "definition": {
-        "$type": "Assignment",
-        "feature": "text",
-        "operator": "=",
-        "terminal": {
-          "$type": "RuleCall",
-          "rule": {
-            "$ref": "#/rules@146"
+            "$ref": "#/rules@153"
           },
           "arguments": []
         }
@@ -10286,7 +10493,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
             "terminal": {
               "$type": "RuleCall",
               "rule": {
-                "$ref": "#/rules@157"
+                "$ref": "#/rules@154"
               },
               "arguments": []
             }
@@ -10298,48 +10505,12 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
             "terminal": {
               "$type": "RuleCall",
               "rule": {
-                "$ref": "#/rules@158"
+                "$ref": "#/rules@155"
               },
               "arguments": []
             }
           }
         ]
-      },
-      "entry": false,
-      "fragment": false,
-      "parameters": []
-    },
-    {
-      "$type": "ParserRule",
-      "name": "Truth",
-      "returnType": {
-        "$ref": "#/interfaces@61"
-      },
-      "definition": {
-        "$type": "Assignment",
-        "feature": "word",
-        "operator": "=",
-        "terminal": {
-          "$type": "Alternatives",
-          "elements": [
-            {
-              "$type": "Keyword",
-              "value": "true"
-            },
-            {
-              "$type": "Keyword",
-              "value": "false"
-            },
-            {
-              "$type": "Keyword",
-              "value": "yes"
-            },
-            {
-              "$type": "Keyword",
-              "value": "no"
-            }
-          ]
-        }
       },
       "entry": false,
       "fragment": false,
@@ -10363,7 +10534,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
           "terminal": {
             "$type": "RuleCall",
             "rule": {
-              "$ref": "#/rules@129"
+              "$ref": "#/rules@126"
             },
             "arguments": []
           },
@@ -10545,14 +10716,14 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
           {
             "$type": "RuleCall",
             "rule": {
-              "$ref": "#/rules@125"
+              "$ref": "#/rules@122"
             },
             "arguments": []
           },
           {
             "$type": "RuleCall",
             "rule": {
-              "$ref": "#/rules@124"
+              "$ref": "#/rules@121"
             },
             "arguments": []
           }
@@ -10724,7 +10895,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
               {
                 "$type": "RuleCall",
                 "rule": {
-                  "$ref": "#/rules@129"
+                  "$ref": "#/rules@126"
                 },
                 "arguments": []
               }
@@ -10746,7 +10917,28 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
           {
             "$type": "RuleCall",
             "rule": {
-              "$ref": "#/rules@132"
+              "$ref": "#/rules@156"
+            },
+            "arguments": []
+          },
+          {
+            "$type": "RuleCall",
+            "rule": {
+              "$ref": "#/rules@133"
+            },
+            "arguments": []
+          },
+          {
+            "$type": "RuleCall",
+            "rule": {
+              "$ref": "#/rules@135"
+            },
+            "arguments": []
+          },
+          {
+            "$type": "RuleCall",
+            "rule": {
+              "$ref": "#/rules@136"
             },
             "arguments": []
           },
@@ -10756,6 +10948,29 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
               "$ref": "#/rules@137"
             },
             "arguments": []
+          },
+          {
+            "$type": "RuleCall",
+            "rule": {
+              "$ref": "#/rules@134"
+            },
+            "arguments": []
+          },
+          {
+            "$type": "Keyword",
+            "value": "scribe"
+          },
+          {
+            "$type": "Keyword",
+            "value": "x"
+          },
+          {
+            "$type": "Keyword",
+            "value": "board"
+          },
+          {
+            "$type": "Keyword",
+            "value": "foot"
           }
         ]
       },
@@ -10774,7 +10989,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
           {
             "$type": "RuleCall",
             "rule": {
-              "$ref": "#/rules@129"
+              "$ref": "#/rules@126"
             },
             "arguments": []
           },
@@ -10788,7 +11003,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
               {
                 "$type": "RuleCall",
                 "rule": {
-                  "$ref": "#/rules@129"
+                  "$ref": "#/rules@126"
                 },
                 "arguments": []
               }
@@ -10812,7 +11027,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
           {
             "$type": "RuleCall",
             "rule": {
-              "$ref": "#/rules@132"
+              "$ref": "#/rules@129"
             },
             "arguments": []
           },
@@ -10826,7 +11041,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
               {
                 "$type": "RuleCall",
                 "rule": {
-                  "$ref": "#/rules@129"
+                  "$ref": "#/rules@126"
                 },
                 "arguments": []
               }
@@ -10849,7 +11064,21 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
           {
             "$type": "RuleCall",
             "rule": {
-              "$ref": "#/rules@159"
+              "$ref": "#/rules@156"
+            },
+            "arguments": []
+          },
+          {
+            "$type": "RuleCall",
+            "rule": {
+              "$ref": "#/rules@133"
+            },
+            "arguments": []
+          },
+          {
+            "$type": "RuleCall",
+            "rule": {
+              "$ref": "#/rules@135"
             },
             "arguments": []
           },
@@ -10863,21 +11092,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
           {
             "$type": "RuleCall",
             "rule": {
-              "$ref": "#/rules@138"
-            },
-            "arguments": []
-          },
-          {
-            "$type": "RuleCall",
-            "rule": {
-              "$ref": "#/rules@139"
-            },
-            "arguments": []
-          },
-          {
-            "$type": "RuleCall",
-            "rule": {
-              "$ref": "#/rules@140"
+              "$ref": "#/rules@137"
             },
             "arguments": []
           },
@@ -10914,7 +11129,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
           {
             "$type": "RuleCall",
             "rule": {
-              "$ref": "#/rules@129"
+              "$ref": "#/rules@126"
             },
             "arguments": []
           },
@@ -10946,14 +11161,14 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
           {
             "$type": "RuleCall",
             "rule": {
-              "$ref": "#/rules@159"
+              "$ref": "#/rules@156"
             },
             "arguments": []
           },
           {
             "$type": "RuleCall",
             "rule": {
-              "$ref": "#/rules@137"
+              "$ref": "#/rules@134"
             },
             "arguments": []
           },
@@ -10986,14 +11201,14 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
           {
             "$type": "RuleCall",
             "rule": {
-              "$ref": "#/rules@134"
+              "$ref": "#/rules@131"
             },
             "arguments": []
           },
           {
             "$type": "RuleCall",
             "rule": {
-              "$ref": "#/rules@139"
+              "$ref": "#/rules@136"
             },
             "arguments": []
           },
@@ -11387,7 +11602,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
           {
             "$type": "RuleCall",
             "rule": {
-              "$ref": "#/rules@147"
+              "$ref": "#/rules@144"
             },
             "arguments": []
           },
@@ -11397,7 +11612,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
               {
                 "$type": "RuleCall",
                 "rule": {
-                  "$ref": "#/rules@129"
+                  "$ref": "#/rules@126"
                 },
                 "arguments": []
               },
@@ -11411,7 +11626,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
                   {
                     "$type": "RuleCall",
                     "rule": {
-                      "$ref": "#/rules@142"
+                      "$ref": "#/rules@139"
                     },
                     "arguments": []
                   }
@@ -11436,7 +11651,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
           {
             "$type": "RuleCall",
             "rule": {
-              "$ref": "#/rules@129"
+              "$ref": "#/rules@126"
             },
             "arguments": []
           },
@@ -11630,14 +11845,14 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
                   {
                     "$type": "TerminalRuleCall",
                     "rule": {
-                      "$ref": "#/rules@148"
+                      "$ref": "#/rules@145"
                     },
                     "parenthesized": false
                   },
                   {
                     "$type": "TerminalRuleCall",
                     "rule": {
-                      "$ref": "#/rules@149"
+                      "$ref": "#/rules@146"
                     },
                     "parenthesized": false
                   }
@@ -11647,7 +11862,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
               {
                 "$type": "TerminalRuleCall",
                 "rule": {
-                  "$ref": "#/rules@150"
+                  "$ref": "#/rules@147"
                 },
                 "parenthesized": false
               }
@@ -11657,7 +11872,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
           {
             "$type": "TerminalRuleCall",
             "rule": {
-              "$ref": "#/rules@151"
+              "$ref": "#/rules@148"
             },
             "parenthesized": false
           }
@@ -11692,7 +11907,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
           {
             "$type": "TerminalRuleCall",
             "rule": {
-              "$ref": "#/rules@153"
+              "$ref": "#/rules@150"
             },
             "parenthesized": false
           },
@@ -11710,7 +11925,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
               {
                 "$type": "TerminalRuleCall",
                 "rule": {
-                  "$ref": "#/rules@153"
+                  "$ref": "#/rules@150"
                 },
                 "parenthesized": false
               }
@@ -11741,7 +11956,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
               {
                 "$type": "TerminalRuleCall",
                 "rule": {
-                  "$ref": "#/rules@154"
+                  "$ref": "#/rules@151"
                 },
                 "parenthesized": false
               }
@@ -11795,7 +12010,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
                                   {
                                     "$type": "TerminalRuleCall",
                                     "rule": {
-                                      "$ref": "#/rules@152"
+                                      "$ref": "#/rules@149"
                                     },
                                     "parenthesized": false
                                   },
@@ -11822,7 +12037,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
                               {
                                 "$type": "TerminalRuleCall",
                                 "rule": {
-                                  "$ref": "#/rules@152"
+                                  "$ref": "#/rules@149"
                                 },
                                 "parenthesized": false
                               },
@@ -11843,14 +12058,14 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
                           {
                             "$type": "TerminalRuleCall",
                             "rule": {
-                              "$ref": "#/rules@148"
+                              "$ref": "#/rules@145"
                             },
                             "parenthesized": false
                           },
                           {
                             "$type": "TerminalRuleCall",
                             "rule": {
-                              "$ref": "#/rules@155"
+                              "$ref": "#/rules@152"
                             },
                             "parenthesized": false,
                             "cardinality": "?"
@@ -11867,14 +12082,14 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
                       {
                         "$type": "TerminalRuleCall",
                         "rule": {
-                          "$ref": "#/rules@149"
+                          "$ref": "#/rules@146"
                         },
                         "parenthesized": false
                       },
                       {
                         "$type": "TerminalRuleCall",
                         "rule": {
-                          "$ref": "#/rules@155"
+                          "$ref": "#/rules@152"
                         },
                         "parenthesized": false,
                         "cardinality": "?"
@@ -11891,14 +12106,14 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
                   {
                     "$type": "TerminalRuleCall",
                     "rule": {
-                      "$ref": "#/rules@150"
+                      "$ref": "#/rules@147"
                     },
                     "parenthesized": false
                   },
                   {
                     "$type": "TerminalRuleCall",
                     "rule": {
-                      "$ref": "#/rules@155"
+                      "$ref": "#/rules@152"
                     },
                     "parenthesized": false
                   }
@@ -11914,14 +12129,14 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
               {
                 "$type": "TerminalRuleCall",
                 "rule": {
-                  "$ref": "#/rules@151"
+                  "$ref": "#/rules@148"
                 },
                 "parenthesized": false
               },
               {
                 "$type": "TerminalRuleCall",
                 "rule": {
-                  "$ref": "#/rules@155"
+                  "$ref": "#/rules@152"
                 },
                 "parenthesized": false,
                 "cardinality": "?"

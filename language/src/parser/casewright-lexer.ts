@@ -2,6 +2,7 @@
 import type { ILexingError, IToken } from 'chevrotain';
 import { DefaultLexer, type LexerResult, type LexingDiagnostic, type TokenizeOptions } from 'langium';
 import { mendBraces } from './brace-mending.js';
+import { limitNesting } from './nesting-limits.js';
 import { markStatementEnds } from './statement-ends.js';
 import { isOpenAtEnd } from './statement-lines.js';
 import { findTextProblems, withBlanks } from './text-problems.js';
@@ -18,10 +19,11 @@ export class CasewrightLexer extends DefaultLexer {
         }
         const { result, errors } = this.tokenizeTexts(text, options);
         const mended = mendBraces(result.tokens, this.tokenTypes['{']!, this.tokenTypes['}']!, lastOf(result.tokens, result.hidden));
+        const limited = limitNesting(markStatementEnds(mended.tokens, endOfStatement, true));
         return {
             ...result,
-            tokens: markStatementEnds(mended.tokens, endOfStatement, true),
-            errors,
+            tokens: limited.tokens,
+            errors: [...errors, ...limited.problems.map(({ at, message }) => asDiagnostic(at, at.image.length, message))],
             report: { diagnostics: mended.problems.map(({ at, message }) => asDiagnostic(at, at.image.length, message)) },
         };
     }

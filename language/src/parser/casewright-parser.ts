@@ -14,7 +14,9 @@ export function createCasewrightParser(services: LangiumCoreServices): Casewrigh
     return parser;
 }
 
-type Rule = Parameters<LangiumParser['subrule']>[1];
+type RuleArguments = Parameters<LangiumParser['rule']>;
+type SubruleArguments = Parameters<LangiumParser['subrule']>;
+type Rule = SubruleArguments[1];
 
 export class CasewrightParser extends LangiumParser {
     private readonly recovery: LineRecovery;
@@ -34,7 +36,7 @@ export class CasewrightParser extends LangiumParser {
         );
     }
 
-    override rule(...[rule, implementation]: Parameters<LangiumParser['rule']>): Rule {
+    override rule(rule: RuleArguments[0], implementation: RuleArguments[1]): Rule {
         const method = super.rule(rule, implementation);
         if (rule.name.endsWith('LineEnd')) {
             this.statementEnds.add(method);
@@ -42,8 +44,8 @@ export class CasewrightParser extends LangiumParser {
         return method;
     }
 
-    override subrule(...[index, rule, fragment, feature, args]: Parameters<LangiumParser['subrule']>): void {
-        if (this.statementEnds.has(rule) && !this.isRecording()) {
+    override subrule(index: number, rule: Rule, fragment: boolean, feature: SubruleArguments[3], args: SubruleArguments[4]): void {
+        if (fragment && this.statementEnds.has(rule) && !this.isRecording()) {
             this.recovery.skipToStatementEnd();
         }
         super.subrule(index, rule, fragment, feature, args);
@@ -51,7 +53,7 @@ export class CasewrightParser extends LangiumParser {
 
     /** Parses a whole text. Of several errors on one line the first is reported: the others follow from it. */
     override parse<T extends AstNode = AstNode>(input: string, options?: ParserOptions): ParseResult<T> {
-        const result = super.parse<T>(input, options);
+        const result = this.parseUnlessTooDeep<T>(input, options);
         const reportedLines = new Set<number | undefined>();
         const isFirstOfLine = (line: number | undefined): boolean => {
             const first = !reportedLines.has(line);
@@ -64,6 +66,20 @@ export class CasewrightParser extends LangiumParser {
         // A brace that is missing matters least: where it belongs is only guessed from the indentation.
         const diagnostics = (result.lexerReport?.diagnostics ?? []).filter(({ line }) => isFirstOfLine(line));
         return { ...result, lexerErrors, parserErrors, lexerReport: { diagnostics } };
+    }
+
+    /**
+     * How much room the stack has is not known here, so a text may be too deep though it keeps the limits. A parser that is
+     * interrupted like that keeps what it was making, fails at every later text, and hides the first error behind others.
+     */
+    private parseUnlessTooDeep<T extends AstNode>(input: string, options: ParserOptions | undefined): ParseResult<T> {
+        try {
+            return super.parse<T>(input, options);
+        } catch {
+            (this as unknown as { stack: unknown[] }).stack = [];
+            const message = 'this text could not be read to its end: it nests too deep';
+            return { ...super.parse<T>('', options), lexerErrors: [{ offset: 0, length: 1, line: 1, column: 1, message }] };
+        }
     }
 
     /** Puts sentences in place of what is needed, and points at words that stand in the text. */

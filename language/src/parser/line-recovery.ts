@@ -15,6 +15,8 @@ import {
 import { impliedTokenAfter } from './implied-token.js';
 
 type Rule = (...args: unknown[]) => void;
+/** A rule in the rule that called it; what is in it is the parser's own business. */
+type FollowKey = object;
 
 /** What is used of the parser; all of it is protected there. */
 interface RecoveringParser {
@@ -26,7 +28,8 @@ interface RecoveringParser {
     consumeToken(): void;
     SAVE_ERROR(error: IRecognitionException): IRecognitionException;
     getCurrRuleFullName(): string;
-    flattenFollowSet(): TokenType[];
+    buildFullFollowKeyStack(): FollowKey[];
+    getFollowSetFromFollowKey(key: FollowKey): TokenType[];
     findReSyncTokenType(): TokenType;
     reSyncTo(type: TokenType): IToken[];
     canTokenTypeBeInsertedInRecovery(type: TokenType): boolean;
@@ -56,6 +59,7 @@ export class LineRecovery {
     private readonly parser: RecoveringParser;
     /** How many tokens to leave out, found by the last search for a place to go on. */
     private distance = 0;
+    private readonly followNames = new WeakMap<TokenType[], ReadonlySet<string>>();
 
     /** Makes the parser recover by lines; to be called before the parser is finalized. */
     constructor(
@@ -133,16 +137,17 @@ export class LineRecovery {
      * A block that no open rule can have is kept for the broken statement.
      */
     private findAnchor(): TokenType {
-        const follow = new Set(this.parser.flattenFollowSet().map((type) => type.name));
+        const follows = this.parser.buildFullFollowKeyStack().map((key) => this.namesOf(this.parser.getFollowSetFromFollowKey(key)));
+        const canFollow = (name: string): boolean => follows.some((names) => names.has(name));
         let blocks = 0;
         let brackets = 0;
         for (this.distance = 0; ; this.distance++) {
             const type = this.parser.LA(this.distance + 1).tokenType;
             const outside = blocks === 0 && (brackets === 0 || type.name === 'EOL' || type.name === '{');
-            if (type === EOF || (outside && ANCHORS.has(type.name) && follow.has(type.name))) {
+            if (type === EOF || (outside && ANCHORS.has(type.name) && canFollow(type.name))) {
                 return type;
             }
-            if (type.name === '{' && blocks === 0 && follow.has(this.tokens.broken.name)) {
+            if (type.name === '{' && blocks === 0 && canFollow(this.tokens.broken.name)) {
                 return this.tokens.broken;
             }
             switch (type.name) {
@@ -167,6 +172,13 @@ export class LineRecovery {
                     break;
             }
         }
+    }
+
+    /** The sets are those of the grammar: the parser hands out the same arrays each time. */
+    private namesOf(types: TokenType[]): ReadonlySet<string> {
+        const names = this.followNames.get(types) ?? new Set(types.map(({ name }) => name));
+        this.followNames.set(types, names);
+        return names;
     }
 
     private skip(count: number): IToken[] {

@@ -91,19 +91,22 @@ export const STATEMENT_WORDS: ReadonlySet<string> = new Set([
 /** What may follow a statement word that names no part: `back of Mdf`, `kick { ... }`. */
 const PHRASE_WORDS = new Set(['{', 'of', 'at', 'in', 'with', 'like', 'as', 'above', 'below']);
 
+/** Keywords are told by their kind: a name is compared only where a statement may begin with one. */
+const beginsStatement = ({ tokenType, image }: IToken): boolean => STATEMENT_WORDS.has(tokenType.name === 'ID' ? image : tokenType.name);
 const isWord = (token: IToken): boolean => /^[A-Za-z_\u00c0-\u024f]/.test(token.image);
 const isValue = (token: IToken): boolean => /^[0-9"#]/.test(token.image);
 const isPlainWord = (token: IToken): boolean => token.tokenType.name === 'ID';
-const isName = (token: IToken): boolean => isWord(token) && !OPEN_AT_START.has(token.image) && !OPEN_AT_START_IF_DEEPER.has(token.image);
+const isName = (token: IToken): boolean =>
+    isWord(token) && !OPEN_AT_START.has(token.tokenType.name) && !OPEN_AT_START_IF_DEEPER.has(token.tokenType.name);
 
 /** Whether something must follow this token, so that no statement ends with it. */
 export function isOpenAtEnd(token: IToken): boolean {
-    return OPEN_WORDS_AT_END.has(token.image) || OPEN_SIGNS_AT_END.has(token.image);
+    return OPEN_WORDS_AT_END.has(token.tokenType.name) || OPEN_SIGNS_AT_END.has(token.tokenType.name);
 }
 
 /** Whether a line may begin with this token only if it goes on from the line before, or goes on when it is indented deeper. */
 export function isOpenAtStart(token: IToken): boolean {
-    return OPEN_AT_START.has(token.image) || OPEN_AT_START_IF_DEEPER.has(token.image);
+    return OPEN_AT_START.has(token.tokenType.name) || OPEN_AT_START_IF_DEEPER.has(token.tokenType.name);
 }
 
 /** The statement that is being read, token by token. */
@@ -127,17 +130,24 @@ export class OpenStatement {
     }
 
     read(token: IToken): void {
-        if (token.image === '{') {
+        if (token.tokenType.name === '{') {
             this.end();
             return;
         }
         this.first ??= token;
         this.last = token;
-        this.hasTo ||= token.image === 'to';
-        if (token.image === '(' || token.image === '[') {
-            this.brackets++;
-        } else if (token.image === ')' || token.image === ']') {
-            this.brackets = Math.max(0, this.brackets - 1);
+        switch (token.tokenType.name) {
+            case 'to':
+                this.hasTo = true;
+                break;
+            case '(':
+            case '[':
+                this.brackets++;
+                break;
+            case ')':
+            case ']':
+                this.brackets = Math.max(0, this.brackets - 1);
+                break;
         }
     }
 
@@ -150,33 +160,33 @@ export class OpenStatement {
         if (first === undefined || last === undefined || this.isInterruptedBy(last, token, next)) {
             return false;
         }
-        if (OPEN_AT_START.has(token.image)) {
+        if (OPEN_AT_START.has(token.tokenType.name)) {
             return true;
         }
         const deeper = token.startColumn! > first.startColumn!;
         if (!deeper && looksLikeStatement(token, next)) {
             return token.image === 'to' && first.image === 'join' && !this.hasTo;
         }
-        return this.brackets > 0 || isOpenAtEnd(last) || (deeper && OPEN_AT_START_IF_DEEPER.has(token.image));
+        return this.brackets > 0 || isOpenAtEnd(last) || (deeper && OPEN_AT_START_IF_DEEPER.has(token.tokenType.name));
     }
 
     /** Whether the line begins a statement for sure, though the one before it may not be finished. */
     private isInterruptedBy(last: IToken, token: IToken, next: IToken | undefined): boolean {
-        if (OPEN_WORDS_AT_END.has(last.image) && NO_TARGET.has(token.image)) {
+        if (OPEN_WORDS_AT_END.has(last.tokenType.name) && NO_TARGET.has(token.tokenType.name)) {
             return true;
         }
         if (next === undefined || next.startLine !== token.endLine) {
             return false;
         }
-        if (STATEMENT_WORDS.has(token.image)) {
-            return isName(next) || isValue(next) || (this.isInValue(last) && PHRASE_WORDS.has(next.image));
+        if (beginsStatement(token)) {
+            return isName(next) || isValue(next) || (this.isInValue(last) && PHRASE_WORDS.has(next.tokenType.name));
         }
         // No value has a name and then a number in it, or two names: these are properties.
         return isPlainWord(token) && (isValue(next) || (this.isInValue(last) && isPlainWord(next)));
     }
 
     private isInValue(last: IToken): boolean {
-        return this.brackets > 0 || (last.image !== ',' && OPEN_SIGNS_AT_END.has(last.image));
+        return this.brackets > 0 || (last.image !== ',' && OPEN_SIGNS_AT_END.has(last.tokenType.name));
     }
 }
 
@@ -186,8 +196,8 @@ function looksLikeStatement(token: IToken, next: IToken | undefined): boolean {
         return token.image === '}';
     }
     if (next === undefined || next.startLine !== token.endLine) {
-        return STATEMENT_WORDS.has(token.image);
+        return beginsStatement(token);
     }
-    const beginsStatement = token.image === 'every' || STATEMENT_WORDS.has(token.image);
-    return isName(next) || isValue(next) || next.image === '{' || (beginsStatement && PHRASE_WORDS.has(next.image));
+    const begins = token.image === 'every' || beginsStatement(token);
+    return isName(next) || isValue(next) || next.image === '{' || (begins && PHRASE_WORDS.has(next.tokenType.name));
 }
