@@ -18,6 +18,7 @@ const EXPECTED_CAPABILITIES = [
     'renameProvider',
     'documentSymbolProvider',
     'foldingRangeProvider',
+    'documentFormattingProvider',
     'semanticTokensProvider',
 ];
 let server: ChildProcessWithoutNullStreams;

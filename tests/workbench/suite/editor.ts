@@ -90,6 +90,18 @@ suite('Casewright in the editor', () => {
         }
     });
 
+    test('formatting sets the words at their distances', async () => {
+        const spread = await vscode.workspace.openTextDocument({ language: 'casewright', content: 'let Depth=12in+ 3/4in\n' });
+        const edits = await vscode.commands.executeCommand<vscode.TextEdit[]>('vscode.executeFormatDocumentProvider', spread.uri, {
+            tabSize: 4,
+            insertSpaces: true,
+        });
+        const edit = new vscode.WorkspaceEdit();
+        edit.set(spread.uri, edits);
+        assert(await vscode.workspace.applyEdit(edit), 'the edits apply');
+        equal(spread.getText(), 'let Depth = 12in + 3/4in\n');
+    });
+
     test('a case folds', async () => {
         const ranges = await vscode.commands.executeCommand<vscode.FoldingRange[]>('vscode.executeFoldingRangeProvider', design.uri);
         const line = place(design, 'case PotteryCase').position.line;
