@@ -1,6 +1,6 @@
 /** The page of each rule, with what the tool really says of its bad examples. */
 import { type Example, type Rule, readMarks, ruleIndex, rulePage, rulePageName, rules, type Said } from 'casewright-shared/rules';
-import { openWorkspace } from '../../src/analysis/workspace.js';
+import { openWorkspace } from '../../src/open-workspace.js';
 
 const folder = 'file:///examples/';
 const file = 'design.case';

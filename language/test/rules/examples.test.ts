@@ -1,7 +1,7 @@
 /** The examples of every rule, through the whole pipeline: from the text to the findings. */
 import { type Example, type Finding, readMarks, rules } from 'casewright-shared/rules';
 import { describe, expect, test } from 'vitest';
-import { openWorkspace } from '../../src/analysis/workspace.js';
+import { openWorkspace } from '../../src/open-workspace.js';
 
 const folder = 'file:///examples/';
 const file = 'design.case';

@@ -2,10 +2,10 @@
 
 import type { Finding } from 'casewright-shared/rules';
 import { URI } from 'langium';
-import { createCasewrightServices } from '../casewright-module.js';
-import type { Analysis } from './analysis.js';
-import type { PlaceInText } from './place.js';
-import { type ReadFile, TextsByUri } from './texts.js';
+import type { Analysis } from './analysis/analysis.js';
+import type { PlaceInText } from './analysis/place.js';
+import { type ReadFile, TextsByUri } from './analysis/texts.js';
+import { createCasewrightServices } from './casewright-module.js';
 
 export interface WorkspaceOptions {
     /** Reads the files that are asked for and those that they use. The built-in library is read without it. */
