@@ -96,16 +96,16 @@ function runRepeat(construction: Construction, statement: Extract<Statement, { i
         });
         return;
     }
-    construction.turnCount += Math.max(0, last - first + 1);
-    if (construction.turnCount > mostParts) {
-        reportTooManyTurns(construction, statement.range.span);
+    const turns = Math.max(0, last - first + 1);
+    if (construction.turnCount + turns > mostParts) {
+        reportTooMany(construction, statement.range.span, construction.turnCount + turns, 'turns');
         return;
     }
+    construction.turnCount += turns;
     for (let turn = first; turn <= last; turn++) {
         const scope = new Scope(context.scope);
         scope.bind(statement.index.id, () => indexValue(statement.index.name, turn, statement.index.nameSpan));
         runBody(construction, statement.statements, { ...context, scope, repeats: [...context.repeats, turn] });
-        if (construction.partCount > mostParts) return;
     }
 }
 
@@ -114,21 +114,11 @@ function indexValue(name: string, value: number, span: Span): Value {
     return { is: 'measure', measure: derived(quantity.plain(Rational.of(value)), says, []) };
 }
 
-function reportTooMany(construction: Construction, span: Span): void {
+function reportTooMany(construction: Construction, span: Span, count: number, of: 'parts' | 'turns'): void {
     construction.report('PLC-009', {
         span,
-        message: `with these there are ${construction.partCount} parts; a design may have ${mostParts}`,
-        found: `${construction.partCount} parts`,
-        needed: `at most ${mostParts}`,
-        hint: 'look for a number that lost its decimal point, or split the design',
-    });
-}
-
-function reportTooManyTurns(construction: Construction, span: Span): void {
-    construction.report('PLC-009', {
-        span,
-        message: `with these, repeats run ${construction.turnCount} times; a design may have ${mostParts} parts`,
-        found: `${construction.turnCount} times`,
+        message: `with these there are ${count} ${of === 'parts' ? 'parts' : 'turns of repeats'}; a design may have ${mostParts}`,
+        found: `${count} ${of}`,
         needed: `at most ${mostParts}`,
         hint: 'look for a number that lost its decimal point, or split the design',
     });
@@ -180,11 +170,12 @@ function addPartsTo(construction: Construction, statement: PartStatement, contex
     );
     if (counts.some((count) => count === undefined)) return;
     const total = counts.reduce<number>((sum, count) => sum + (count ?? 0), 0);
-    construction.partCount += total;
-    if (construction.partCount > mostParts) {
-        reportTooMany(construction, statement.parts.find((part) => part.count)?.count?.span ?? statement.span);
+    if (construction.partCount + total > mostParts) {
+        const at = statement.parts.find((part) => part.count)?.count?.span ?? statement.span;
+        reportTooMany(construction, at, construction.partCount + total, 'parts');
         return;
     }
+    construction.partCount += total;
     const parts: PlacedPart[] = [];
     for (const [index, declaration] of statement.parts.entries()) {
         const group = groupOf(construction, statement, declaration, counts[index] ?? 0, { first: parts.length, total }, context);
@@ -264,6 +255,14 @@ function furnishCase(construction: Construction, part: PlacedPart, context: Body
         return;
     }
     if (!value) return;
+    if (value.is === 'case') {
+        construction.report('PLC-007', {
+            span: of.span,
+            message: `\`${value.build.declaration.name}\` would contain itself`,
+            hint: 'put another design in it',
+        });
+        return;
+    }
     if (value.is !== 'thing' || value.declaration.is !== 'design') {
         construction.report('NAM-007', {
             span: target.span,
@@ -274,15 +273,6 @@ function furnishCase(construction: Construction, part: PlacedPart, context: Body
         return;
     }
     const design = value.declaration;
-    for (let build: CaseBuild | undefined = context.build; build; build = build.parent) {
-        if (build.declaration !== design) continue;
-        construction.report('PLC-007', {
-            span: of.span,
-            message: `\`${design.name}\` would contain itself`,
-            hint: 'put another design in it',
-        });
-        return;
-    }
     const nested = new CaseBuild(construction, {
         declaration: design,
         arguments: given,

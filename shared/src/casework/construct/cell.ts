@@ -64,10 +64,11 @@ export class Cell<T> implements Running {
         this.state = 'done';
         const [first] = this.construction.running;
         const at = first?.span ?? this.span;
-        if (!at) return undefined;
+        if (!at || this.construction.isTooDeep) return undefined;
+        this.construction.isTooDeep = true;
         return this.construction.report('PLC-007', {
             span: at,
-            message: `${first?.name ?? this.name} hangs on more than ${mostRunning} other sizes, one behind the other`,
+            message: `\`${first?.name ?? this.name}\` hangs on more than ${mostRunning} other sizes, one behind the other`,
             hint: 'state one of them outright, or write first what the others need',
             needed: `at most ${mostRunning}`,
         });

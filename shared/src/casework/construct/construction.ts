@@ -24,6 +24,8 @@ export class Construction {
     readonly values = new Map<string, Measure>();
     /** The cells being computed, outermost first. */
     readonly running: Running[] = [];
+    /** Whether a chain of sizes that is too long was reported: what is left of it is no other mistake. */
+    isTooDeep = false;
     private readonly reported = new Set<string>();
 
     readonly things: Things;

@@ -4,6 +4,7 @@ import type { Span } from '../design/design.js';
 import type { Axis } from '../model/casework.js';
 import type { Measure } from '../model/measure.js';
 import type { Construction } from './construction.js';
+import type { CurveLaw } from './curve-law.js';
 import { axes, axisOfFace, facesOfAxis, type KindOfPart, nameOfFace } from './kinds.js';
 import { minus, plus, times } from './measures.js';
 import { type Placement, placementOf } from './place.js';
@@ -26,7 +27,7 @@ export function findThicknessExtent(part: PlacedPart): Extent | undefined {
     const placements = part.placements.value;
     if (!placements) return undefined;
     const placement = placements.get(axis);
-    if (placement?.spot.line) return reportAlongCurve(part, placement.spot.line.name);
+    if (placement?.spot.line) return reportAlongCurve(part, placement.spot.line);
     if (placement && !placement.against) {
         if (placement.end !== 'middle') return slab(part, kind, placement.spot, placement.end);
         const thickness = part.thickness.value;
@@ -39,15 +40,15 @@ export function findThicknessExtent(part: PlacedPart): Extent | undefined {
 }
 
 /** Only a bent part follows a curve across its depth. */
-function reportAlongCurve(part: PlacedPart, curve: string): undefined {
-    return part.report(
-        'PLC-001',
-        `\`${part.name}\` is straight, and \`${curve}\` is a curve: nothing says where along it \`${part.name}\` stands`,
-        {
-            hint: 'say how far behind an edge it stands, such as `at 2 1/2in behind Floor.front`',
-            needed: 'a place that does not bend',
-        },
-    );
+function reportAlongCurve(part: PlacedPart, { name, over }: CurveLaw): undefined {
+    const message = `\`${part.name}\` is straight, and the curve \`${name}\` is not: nothing says where along it \`${part.name}\` stands`;
+    return part.report('PLC-001', message, {
+        hint:
+            over === 'height'
+                ? 'say how far behind a straight edge it stands, such as `at 2 1/2in behind Floor.front`'
+                : 'say how far from the wall it stands, such as `at 14in`',
+        needed: 'a place that does not bend',
+    });
 }
 
 /** Against a side of the room, or against what was written before and stands right across that side. */
@@ -56,10 +57,7 @@ function againstRoom(part: PlacedPart, kind: KindOfPart, end: End): Extent | und
     const isFirst = part.build.partsBefore(part).length === 0;
     const left = isFirst ? part.room.face(facesOfAxis[axis][end], part) : endOfRegion(part, kind, axis, end);
     if (!left) return undefined;
-    if (!left.line) return slab(part, kind, left, end);
-    return part.report('PLC-001', `\`${part.name}\` stands against a curved front, so it needs a place of its own`, {
-        hint: 'say how far behind an edge it stands, such as `at 2 1/2in behind Floor.front`',
-    });
+    return left.line ? reportAlongCurve(part, left.line) : slab(part, kind, left, end);
 }
 
 function endOfRegion(part: PlacedPart, kind: KindOfPart, axis: Axis, end: End): Spot | undefined {
