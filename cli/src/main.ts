@@ -9,6 +9,12 @@ process.stdout.on('error', (error: NodeJS.ErrnoException) => {
     process.exit();
 });
 
+const oldestNode = 22;
+if (Number.parseInt(process.versions.node, 10) < oldestNode) {
+    process.stderr.write(`casewright: this needs Node ${oldestNode} or newer, and runs in Node ${process.versions.node}\n`);
+    process.exit(exitCode.couldNotRun);
+}
+
 try {
     process.exitCode = await runCommandLine(process.argv.slice(2), {
         workingFolder: process.cwd(),

@@ -32,7 +32,7 @@ export async function why(file: string, path: string, terminal: Terminal): Promi
         terminal.tell(`\`${found.reached}\` is not known: see what is wrong with the design\n`);
         return exitCode.errorsFound;
     }
-    throw noSuchSize(found, file);
+    throw noSuchSize(found, file, countFound(errors).error);
 }
 
 function explanation(path: string, measure: Measure, analysis: Analysis, { workingFolder, paint }: Terminal): string {
@@ -49,7 +49,7 @@ function explanation(path: string, measure: Measure, analysis: Analysis, { worki
     return `${paint('strong', `${path} = ${sayBoth(measure.quantity, system)}`)}${tolerance ? `\n${tolerance}` : ''}\n\n${visibleText(steps)}\n`;
 }
 
-function noSuchSize({ reached, missing, known }: Extract<LookUp, { readonly missing: string }>, file: string): CouldNotRun {
+function noSuchSize({ reached, missing, known }: Extract<LookUp, { readonly missing: string }>, file: string, errors: number): CouldNotRun {
     const [first = ''] = missing.split('.');
     const [closest] = closestWords(first, known);
     const there = `there is ${known.map((name) => `\`${name}\``).join(', ')}`;
@@ -57,5 +57,8 @@ function noSuchSize({ reached, missing, known }: Extract<LookUp, { readonly miss
     return new CouldNotRun(`${reached === '' ? `\`${file}\`` : `\`${reached}\``} has no \`${missing}\``, [
         ...(closest === undefined ? [] : [`did you mean \`${closest}\`?`]),
         there,
+        ...(errors === 0
+            ? []
+            : [`parts may be missing because the design has ${plural(errors, 'error')}: \`casewright check\` shows them`]),
     ]);
 }
