@@ -1,5 +1,5 @@
 // What the lowering of one file shares: the file, how it is called, what was found wrong. Knows spans and ids: no statement.
-import type { DeclarationId, Problem, Span } from 'casewright-shared/casework';
+import { type DeclarationId, type Problem, type Span, vocabulary } from 'casewright-shared/casework';
 import type { AstNode, CstNode, LangiumDocument, Reference } from 'langium';
 import { DeclaredName } from '../scoping/declared-name.js';
 import type { FileNames } from '../scoping/file-names.js';
@@ -26,7 +26,8 @@ export class FileLowering {
     readonly endOfUses: number;
     private readonly brokenLines: readonly Line[];
     private readonly hasDocs: boolean;
-    private lost: ReadonlySet<string> | undefined;
+    /** Words of broken and misspelt lines. */
+    private lost: readonly string[] | undefined;
     private readonly byId = new Map<DeclarationId, DeclaredName>();
     private readonly ids = new Map<DeclaredName, DeclarationId>();
 
@@ -46,10 +47,16 @@ export class FileLowering {
         return document === this.names.document ? this.label : this.labelOf(document.uri.toString());
     }
 
-    /** Whether a name stands in a line that is broken or misspelt, which may well declare it. */
+    /**
+     * Whether a name may well be declared by a line that is broken or misspelt: it stands there, or its first letters do, or it is a kind
+     * and so the name of any part without one.
+     */
     isLost(name: string): boolean {
-        this.lost ??= new Set([...this.names.lost, ...this.brokenTexts.flatMap(wordsIn)]);
-        return this.lost.has(name);
+        this.lost ??= [...this.names.lost, ...this.brokenTexts.flatMap(wordsIn)];
+        return (
+            this.lost.some((word) => name === word || (word.length > 1 && name.startsWith(word))) ||
+            (this.lost.length > 0 && name in vocabulary.partKinds)
+        );
     }
 
     /** Whether a file that is used cannot be read, or the line that uses one is broken: nobody knows then which names are unknown. */
@@ -164,5 +171,5 @@ function linesWithErrors({ parseResult }: LangiumDocument, text: string): Line[]
 }
 
 function wordsIn(line: string): string[] {
-    return line.match(/[A-Za-z_À-ɏ][0-9A-Za-z_À-ɏ]*/g) ?? [];
+    return line.match(/[A-Za-z_À-ɏ][0-9A-Za-z_À-ɏ]+/g) ?? [];
 }
