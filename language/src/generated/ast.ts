@@ -490,7 +490,10 @@ export function isFaceRelation(item: unknown): item is FaceRelation {
     return typeof item === 'string';
 }
 
-/** What is: a material, a species, goods, a curve, the shop, the project. The property table knows the kinds. */
+/**
+ * What is: a material, a species, goods, a curve, the shop, the project. The property table knows the kinds.
+ * None of them has parameters: a misspelt `case` has, and keeps its block.
+ */
 export interface Fact extends langium.AstNode {
     readonly $container: Body | File;
     readonly $type: 'Fact';

@@ -225,7 +225,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
         }
       ],
       "superTypes": [],
-      "$comment": "/** What is: a material, a species, goods, a curve, the shop, the project. The property table knows the kinds. */"
+      "$comment": "/**\\n * What is: a material, a species, goods, a curve, the shop, the project. The property table knows the kinds.\\n * None of them has parameters: a misspelt \`case\` has, and keeps its block.\\n */"
     },
     {
       "$type": "Interface",

@@ -4,6 +4,7 @@ import { AstUtils, GrammarAST, type LangiumCoreServices } from 'langium';
 import { describe, expect, test, vi } from 'vitest';
 import { CasewrightAstReflection, CasewrightTerminals } from '../../src/generated/ast.js';
 import { reservedWords, wordsOfRule } from '../../src/parser/grammar-words.js';
+import { STATEMENT_WORDS } from '../../src/parser/statement-lines.js';
 import { corpus, examples } from './corpus-texts.js';
 import { createParserServices, parseWith } from './services.js';
 import { tokenNeighbours } from './token-neighbours.js';
@@ -142,6 +143,21 @@ describe('words', () => {
                 replaced.has(name) ? `${key}: ${open}"${replaced.get(name)}"` : whole,
             ),
         );
+    });
+});
+
+describe('the reader of lines', () => {
+    test('knows every word of the grammar that begins a statement', () => {
+        const rules = ['FactKind', 'RecipeKind', 'PartKind', 'Visibility'];
+        const kinds = rules.flatMap((rule) => [...wordsOfRule(grammar, rule)]);
+        const verbs = [...grammar.rules]
+            .filter(GrammarAST.isParserRule)
+            .filter(({ name }) =>
+                ['Use', 'Let', 'EdgeStatement', 'Join', 'Hold', 'Load', 'Require', 'Allow', 'Build', 'Leave', 'RepeatHead'].includes(name),
+            )
+            .map((rule) => AstUtils.streamAllContents(rule).filter(GrammarAST.isKeyword).head()?.value);
+        expect(kinds.length + verbs.length).toBeGreaterThan(30);
+        expect([...kinds, ...verbs].filter((word) => !STATEMENT_WORDS.has(`${word}`))).toEqual([]);
     });
 });
 
