@@ -132,12 +132,20 @@ function matching(construction: Construction, part: PlacedPart, rules: readonly 
     const found: Source[] = [];
     for (const { statement, scope, within } of rules) {
         if (within && !part.room.isIn(within)) continue;
+        if (!isJoinedAs(part, statement)) continue;
         const rank = Math.max(...statement.selectors.map((selector) => rankOf(construction, selector, part, scope)));
         if (rank > 0) found.push({ phrases: statement.phrases, scope, layers: [], rank, span: statement.span });
     }
     found.sort((a, b) => b.rank - a.rank);
     reportEquallyNarrow(construction, part, found, nearer);
     return found;
+}
+
+/** `every shelf with Pinned` is about the shelves whose own words say that joint. */
+function isJoinedAs(part: PlacedPart, { joinedWith }: EveryStatement): boolean {
+    if (!joinedWith) return true;
+    const own = part.statement.phrases.joint;
+    return own !== undefined && own.recipe !== undefined && own.recipe === joinedWith.recipe;
 }
 
 /** How narrowly a selector takes in a part: 3 by name, 2 by kind within something, 1 by kind, 0 not at all. */
