@@ -15,7 +15,7 @@ import { because, derived, zeroLength } from './measures.js';
 import { Mirror } from './mirror.js';
 import type { PlacedPart } from './placed-part.js';
 import { lessReserves, type Reserve, reservesOfLeave, reservesOfPart } from './reserves.js';
-import { type Asker, anyone, Room, type Spot } from './room.js';
+import { type Asker, noOne, Room, type Spot } from './room.js';
 import { Scope } from './scope.js';
 import type { Value } from './value.js';
 
@@ -112,8 +112,9 @@ export class CaseBuild {
         return [...this.laws.values()];
     }
 
+    /** An end of the room as it is stated. */
     edgeOfRoom(axis: Axis, end: 'lo' | 'hi'): Measure | undefined {
-        return this.room.face(facesOfAxis[axis][end], anyone)?.measure;
+        return this.room.face(facesOfAxis[axis][end], noOne)?.measure;
     }
 
     /** All that is kept free at its faces. Asked for only when all parts are there. */

@@ -2,7 +2,7 @@
  * Expressions to values. Arithmetic is checked by dimension; what is wrong is reported where it is written, and is unknown from then on.
  */
 import { describeDimension, dimension, formatNumber, type Quantity, quantity, real } from '../../quantity/index.js';
-import type { DesignDeclaration, Expression, LetDeclaration, Span } from '../design/design.js';
+import type { Declaration, DesignDeclaration, Expression, LetDeclaration, Span } from '../design/design.js';
 import type { Measure } from '../model/measure.js';
 import { combine, compareMeasures } from './arithmetic.js';
 import type { CaseBuild } from './case-build.js';
@@ -10,8 +10,11 @@ import { Cell } from './cell.js';
 import type { Construction } from './construction.js';
 import { allParts, withDescendants } from './descendants.js';
 import { callFunction } from './functions.js';
+import { isFaceName } from './kinds.js';
 import { derived, literal } from './measures.js';
 import { itemOf, memberOf, memberOfRoom } from './members.js';
+import type { PlacedPart } from './placed-part.js';
+import type { Room } from './room.js';
 import { Scope } from './scope.js';
 import { describeValue, type Value } from './value.js';
 
@@ -83,9 +86,10 @@ function evaluateName(construction: Construction, expression: Extract<Expression
             return build ? { is: 'case', build } : { is: 'thing', declaration };
         }
         case 'part': {
-            // it may stand in an opening or case that this place lies outside of
-            const parts = scope.build ? allParts(scope.build.outermost).filter((part) => part.declaration === declaration) : [];
+            const parts = partsElsewhere(declaration, scope.build);
             if (parts.length > 0) return { is: 'parts', parts, name: expression.name };
+            // `at back` is the side of the room where this build leaves the back out
+            if (declaration.unnamed && isFaceName(declaration.name)) return { is: 'word', word: declaration.name };
             return reportNotBuilt(construction, expression);
         }
         case 'opening':
@@ -105,12 +109,22 @@ function sizeOfCase(word: string, scope: Scope): Value | undefined {
     return scope.build && (word === 'width' || word === 'height' || word === 'depth') ? memberOfRoom(scope.build.room, word) : undefined;
 }
 
+/** A part that is named in another block of the case, in a case in it, or in one further out. */
+function partsElsewhere(declaration: Declaration, build: CaseBuild | undefined): readonly PlacedPart[] {
+    for (let one = build; one; one = one.parent) {
+        const found = allParts(one).filter((part) => part.declaration === declaration);
+        if (found.length > 0) return found;
+    }
+    return [];
+}
+
 /** An opening that is named in another block of the case, or in another case. */
 function openingElsewhere(construction: Construction, expression: Extract<Expression, { is: 'name' }>, scope: Scope): Value | undefined {
-    const { build } = scope;
-    const named = (one: CaseBuild) => one.openings.filter((room) => room.opening === expression.id);
-    const own = build ? named(build) : [];
-    const [room, ...others] = own.length > 0 ? own : build ? withDescendants(build.outermost).flatMap(named) : [];
+    let found: readonly Room[] = [];
+    for (let one = scope.build; one && found.length === 0; one = one.parent) {
+        found = withDescendants(one).flatMap(({ openings }) => openings.filter((room) => room.opening === expression.id));
+    }
+    const [room, ...others] = found;
     if (!room) return reportNotBuilt(construction, expression);
     if (others.length === 0) return { is: 'opening', room };
     return construction.report('NAM-009', {

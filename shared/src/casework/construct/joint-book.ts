@@ -161,7 +161,8 @@ function pairsOfSelectors(
     );
 }
 
+/** As for `every` that describes parts: 3 by name, 2 by kind within something, 1 by kind. */
 function widthOf(selector: Expression): number {
-    if (selector.is !== 'every') return 3;
+    if (selector.is !== 'every' || selector.kind === undefined) return 3;
     return selector.within ? 2 : 1;
 }

@@ -1,13 +1,13 @@
 /** A joint between two parts: where they touch, and what it adds to the part that enters. */
 import { boxContact, boxOverlap, tolerance } from '../../geometry/index.js';
 import { dimension } from '../../quantity/index.js';
-import type { Expression, JoinStatement, Span, Step } from '../design/design.js';
+import type { Expression, JoinStatement, Place, Span, Step } from '../design/design.js';
 import type { Axis, JointStep } from '../model/casework.js';
 import type { Measure } from '../model/measure.js';
 import type { Construction } from './construction.js';
 import { wordOf } from './edges.js';
 import { evaluate, evaluateCount, evaluateMeasure, expectLength } from './evaluate.js';
-import { axes } from './kinds.js';
+import { axes, faceOfPart, facesOfAxis } from './kinds.js';
 import { minus, plus, zeroLength } from './measures.js';
 import type { PlacedPart } from './placed-part.js';
 import { cutSize, takesIn } from './reserves.js';
@@ -59,7 +59,13 @@ export function makeJoint(
         receives,
         recipe: nameOfTreatment(construction, said.treatment),
         steps: written.map((step) => jointStep(construction, step, scope)),
-        adds: isAtEnd ? addsOf(construction, written, scope) : { is: 'nothing' },
+        adds: isAtEnd
+            ? addsOf(
+                  construction,
+                  written.filter((step) => isDoneAt(construction, step, enters, at, scope)),
+                  scope,
+              )
+            : { is: 'nothing' },
         at,
         onSite,
         span,
@@ -76,6 +82,21 @@ export function meetingOf(construction: Construction, enters: PlacedPart, receiv
     if (!boxOverlap(a, b)) return undefined;
     const entered = axes.find((one) => takesIn(construction, receives, enters, one));
     return entered && { axis: entered, end: middle(a, entered) < middle(b, entered) ? 'hi' : 'lo' };
+}
+
+/** Whether a step is done where the part meets the other: at each end of its length, at a face, or everywhere where nothing is said. */
+function isDoneAt(construction: Construction, step: Step, part: PlacedPart, at: Meeting, scope: Scope): boolean {
+    return step.at.length === 0 || step.at.some((place) => isPlaceOfMeeting(construction, place, part, at, scope));
+}
+
+function isPlaceOfMeeting(construction: Construction, place: Place, part: PlacedPart, at: Meeting, scope: Scope): boolean {
+    if (place.each !== undefined) return place.each !== 'end' || at.axis === part.kindOf?.length;
+    const value = place.distance && evaluate(construction, place.distance, scope);
+    if (value?.is !== 'word') return true;
+    if (value.word === 'ends') return at.axis === part.kindOf?.length;
+    if (value.word === 'sides') return at.axis === part.kindOf?.width;
+    const face = faceOfPart(part.kind, value.word, part.hand);
+    return !face || face === facesOfAxis[at.axis][at.end];
 }
 
 /** What enters the other part makes the entering one longer; a gap makes it shorter. */

@@ -28,7 +28,7 @@ const kinds: Readonly<Record<string, KindOfPart>> = {
     bottom: { ...flat, against: 'bottom', from: {} },
     shelf: { ...flat, from: {} },
     stretcher: { ...flat, against: 'top', from: { y: 'hi' } },
-    back: { ...facing, length: 'z', width: 'x', against: 'back', placed: 'back', from: { z: 'lo' } },
+    back: { ...facing, length: 'z', width: 'x', against: 'back', placed: 'back', from: {} },
     kick: { ...facing, length: 'x', width: 'z', against: 'front', placed: 'back', from: { z: 'lo' } },
     rail: { ...facing, length: 'x', width: 'z', against: 'front', placed: 'back', from: { z: 'hi' } },
     filler: { ...facing, length: 'z', width: 'x', against: 'front', placed: 'back', from: { x: 'lo' } },

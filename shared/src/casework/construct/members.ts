@@ -8,7 +8,7 @@ import type { Construction } from './construction.js';
 import { axisOfFace, faceOfPart, facesOfAxis, isFaceName } from './kinds.js';
 import { derived, minus, plus, times } from './measures.js';
 import type { PlacedPart } from './placed-part.js';
-import { anyone, type Room, type Spot } from './room.js';
+import { anyone, noOne, type Room, type Spot } from './room.js';
 import { sizeOfPart } from './sizes.js';
 import { describeValue, type Value } from './value.js';
 
@@ -80,6 +80,7 @@ function memberOfPart(construction: Construction, part: PlacedPart, expression: 
     if (member === 'clear') return measured(part.clearAbove());
     if (member === 'middle') return middleOf(part);
     const face = faceOfPart(part.kind, member, part.hand);
+    if (!face && part.kind === 'side' && (member === 'inner' || member === 'outer')) return reportNoHand(construction, part, expression);
     if (!face)
         return unknownMember(
             construction,
@@ -91,6 +92,15 @@ function memberOfPart(construction: Construction, part: PlacedPart, expression: 
         );
     const { axis: along, end } = axisOfFace(face);
     return { is: 'face', axis: along, end, name: `${part.name}.${member}`, spot: () => part.faceSpot(along, end), part };
+}
+
+function reportNoHand(construction: Construction, part: PlacedPart, expression: Member): undefined {
+    return construction.report('NAM-009', {
+        span: expression.memberSpan,
+        message: `nothing says whether \`${part.name}\` is a left or a right side, so it has no \`${expression.member}\` face`,
+        hint: 'say `at left` or `at right`, or speak of its `left` or `right` face',
+        found: expression.member,
+    });
 }
 
 function reportNotBuilt(construction: Construction, expression: Member): undefined {
@@ -162,7 +172,9 @@ export function memberOfRoom(room: Room, member: string): Value | undefined {
     const axis = member === 'width' ? 'x' : axisOfSize[member];
     if (axis) {
         const { lo, hi } = facesOfAxis[axis];
-        const [a, b] = [room.face(lo, anyone), room.face(hi, anyone)];
+        // a case is as large as it is stated; in an opening it is what is left that counts
+        const asker = room === room.build.room ? noOne : anyone;
+        const [a, b] = [room.face(lo, asker), room.face(hi, asker)];
         return a && b && measured(minus(b.measure, a.measure, { kind: 'between', about: [a.bound.name, b.bound.name] }));
     }
     if (!isFaceName(member)) return undefined;

@@ -8,7 +8,7 @@ import type { Construction } from './construction.js';
 import { evaluate, expectLength } from './evaluate.js';
 import { axisOfFace, facesOfAxis, isFaceName, kindOfPart } from './kinds.js';
 import { because, minus, numberOf, plus, type Says, times } from './measures.js';
-import { type Asker, anyone, type Room, type Spot } from './room.js';
+import { type Asker, noOne, type Room, type Spot } from './room.js';
 import type { Scope } from './scope.js';
 import { describeValue, type Value } from './value.js';
 
@@ -40,7 +40,9 @@ const relationAxis: Readonly<Record<Exclude<Relation, 'past' | 'short of'>, { re
     'left of': { axis: 'x', sign: -1 },
 };
 
-/** The placement of a part of a kind; undefined where the place is unknown or wrong, which has been reported. */
+/**
+ * The placement of a part of a kind. A bare distance is from the room as it is stated: what is kept free there, or stands there, does not
+ * move it. Undefined where the place is unknown or wrong, which has been reported. */
 export function placementOf(context: PlaceContext, place: Place, kind: string): Placement | undefined {
     const { relation } = place;
     const known = kindOfPart(kind);
@@ -67,7 +69,7 @@ function barePlacement(context: PlaceContext, place: Place, target: Expression, 
     if (!value) return undefined;
     switch (value.is) {
         case 'measure': {
-            const from = context.room.face(facesOfAxis[normal].lo, context.asker);
+            const from = context.room.face(facesOfAxis[normal].lo, noOne);
             const distance = expectLength(context.construction, value.measure, target.span);
             const spot = from && distance && offset(from, distance, 1, place);
             return spot && { axis: normal, end: placed, spot, against: false };
@@ -120,7 +122,7 @@ function wayOf(axis: Axis): string {
 
 /** Where a place lies on an axis of a room, for the ends of curves. */
 export function placeAlong(construction: Construction, place: Place, axis: Axis, room: Room, scope: Scope): Measure | undefined {
-    const context = { construction, room, scope, asker: anyone };
+    const context = { construction, room, scope, asker: noOne };
     const { relation } = place;
     if (relation === 'past' || relation === 'short of') return noSuchPlace(context, place, `\`${relation}\` says where an edge is`);
     if (!relation) return place.distance && spotOnAxis(context, place, place.distance, axis, 'hi')?.measure;
@@ -134,7 +136,7 @@ function spotOnAxis(context: PlaceContext, place: Place, target: Expression, axi
     const value = evaluate(context.construction, target, context.scope);
     if (!value) return undefined;
     if (value.is === 'measure') {
-        const from = context.room.face(facesOfAxis[axis].lo, context.asker);
+        const from = context.room.face(facesOfAxis[axis].lo, noOne);
         const distance = expectLength(context.construction, value.measure, target.span);
         return from && distance && offset(from, distance, 1, place);
     }
@@ -160,7 +162,7 @@ function targetSpot(context: PlaceContext, place: Place, value: Value, axis: Axi
             if (value.axis === axis) return value.spot();
             return noSuchPlace(context, place, `\`${value.name}\` lies the other way: a face or part ${wayOf(axis)} of it is needed`);
         case 'word': {
-            if (value.word === 'case') return context.room.build.room.face(facesOfAxis[axis][turned], context.asker);
+            if (value.word === 'case') return context.room.build.room.face(facesOfAxis[axis][turned], noOne);
             if (value.word === 'middle') return middleOf(context, axis);
             const found = wordSpot(context, value.word, place);
             if (!found || found.axis === axis) return found?.spot;
@@ -193,8 +195,7 @@ function wordSpot(
     const outermost = word === 'floor' ? 'bottom' : word === 'wall' ? 'back' : undefined;
     const face = outermost ?? (isFaceName(word) ? word : undefined);
     if (!face) return noSuchPlace(context, place, `\`${word}\` is no place in this case`);
-    const room = outermost ? context.room.build.outermost.room : context.room;
-    const spot = room.face(face, context.asker);
+    const spot = outermost ? context.room.build.outermost.room.face(face, noOne) : context.room.face(face, context.asker);
     return spot && { ...axisOfFace(face), spot };
 }
 

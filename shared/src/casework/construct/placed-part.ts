@@ -173,7 +173,7 @@ export class PlacedPart implements Asker {
             if (isOver && other.kindOf?.thickness === 'z') [nearest, height] = [other, ends.z.lo];
         }
         const above = nearest ? nearest.faceSpot('z', 'lo') : this.build.room.face('top', this);
-        if (!above || numberOf(above.measure) <= own.z.hi - tolerance.fit) return undefined;
+        if (!above || numberOf(above.measure) <= own.z.hi + tolerance.fit) return undefined;
         return minus(above.measure, this.faceSpot('z', 'hi')?.measure, {
             kind: 'between',
             about: [`${this.name}.upper`, above.bound.name],

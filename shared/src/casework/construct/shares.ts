@@ -68,18 +68,21 @@ function shareAmongCases(
             hint: 'write `width equal`, or a size for each: `width 20in, rest, 20in`',
         });
     }
-    for (const [name, axis] of sizesOfCases) {
+    const said = sizesOfCases.flatMap(([name, axis]) => {
         const property = statement.phrases.properties.find((one) => one.name === name);
-        if (!property?.value || !isList(property.value, cases.length, name)) continue;
-        const division = new Division(construction, property, property.value, cases, region, axis, scope, 'own');
-        for (const [index, part] of cases.entries()) part.shared = division.placeOf(index);
-        return;
-    }
+        return property?.value ? [{ axis, property, value: property.value }] : [];
+    });
+    // several cases divide their width even where one size is given: that is one too few, and is reported
+    const width = cases.length > 1 ? said.find(({ axis }) => axis === 'x') : undefined;
+    const divided = said.find(({ value }) => isList(value)) ?? width;
+    if (!divided) return;
+    const { axis, property, value } = divided;
+    const division = new Division(construction, property, value, cases, region, axis, scope, 'own');
+    for (const [index, part] of cases.entries()) part.shared = division.placeOf(index);
 }
 
-/** Several cases divide their width among them even where one size is given: that is one too few, and is reported. */
-function isList(value: Expression, count: number, name: string): boolean {
-    return value.is === 'list' || (value.is === 'word' && value.word === 'equal') || (count > 1 && name === 'width');
+function isList(value: Expression): boolean {
+    return value.is === 'list' || (value.is === 'word' && value.word === 'equal');
 }
 
 /** The room that is there to be divided: what earlier parts have left of it. */
