@@ -23,6 +23,7 @@ describe('exit codes', () => {
         [2, 'build missing.case'],
         [2, 'build sound.case --out notes.txt'],
         [2, 'build sound.case --out notes.txt/here'],
+        [2, 'build sound.case --out='],
         [2, 'build sound.case --only drawing'],
         [2, 'build sound.case --only model --format csv'],
         [2, 'build sound.case --format pdf'],

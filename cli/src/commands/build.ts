@@ -38,11 +38,12 @@ interface BuiltDocument extends NewDocument {
  * @throws CouldNotRun if the design builds nothing, or the folder cannot be written to
  */
 export async function build(file: string, options: BuildOptions, terminal: Terminal): Promise<ExitCode> {
+    if (options.out === '') throw new CouldNotRun('`--out` names no folder');
     const chosen = choose(options);
     const designs = new Designs(terminal.workingFolder);
     const analysis = await designs.analyse(file);
     const found = notAllowed(foundIn([analysis], terminal.workingFolder));
-    for (const reason of designs.reasons) terminal.tell(`casewright: ${reason}\n`);
+    designs.tellOfUnreadable(terminal);
     const errors = found.filter(({ record }) => record.severity === 'error');
     if (errors.length > 0) return refuse(errors, file, terminal);
     if (analysis.casework.assemblies.length === 0) {
@@ -101,7 +102,7 @@ function make(choices: readonly Choice[], analysis: Analysis, { units }: BuildOp
 
 function refuse(errors: readonly FoundInText[], file: string, terminal: Terminal): ExitCode {
     terminal.write(errors.map((error) => `${findingAsText(error, terminal.paint)}\n`).join(''));
-    terminal.write(`${countInWords(countFound(errors))} in \`${file}\`: nothing is written\n`);
+    terminal.write(`${countInWords(countFound(errors))} in \`${visibleText(file)}\`: nothing is written\n`);
     return exitCode.errorsFound;
 }
 

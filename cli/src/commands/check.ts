@@ -31,7 +31,7 @@ export async function check(files: readonly string[], { format }: CheckOptions, 
         }
     }
     const found = foundIn(analyses, terminal.workingFolder);
-    for (const reason of designs.reasons) terminal.tell(`casewright: ${reason}\n`);
+    designs.tellOfUnreadable(terminal);
     if (analyses.length > 0) terminal.write(report(found, format, terminal, analyses.length));
     if (isUnreadable) return exitCode.couldNotRun;
     return countFound(found).error > 0 ? exitCode.errorsFound : exitCode.sound;

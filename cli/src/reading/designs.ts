@@ -3,6 +3,7 @@ import { fileURLToPath } from 'node:url';
 import { type Analysis, openWorkspace, type Workspace } from 'casewright-language';
 import { CouldNotRun } from '../could-not-run.js';
 import { shownPath, shownUri, uriOf } from '../paths.js';
+import { type Terminal, tellCouldNotRun } from '../terminal.js';
 import { readingError } from './nesting.js';
 import { MissingFile, readTextFile } from './text-file.js';
 
@@ -25,9 +26,9 @@ export class Designs {
         });
     }
 
-    /** Why files that are used and are there could not be read, each in a sentence without a stop. A finding at their `use` only says that it is so. */
-    get reasons(): readonly string[] {
-        return [...this.unreadable.values()].map(({ message, advice }) => [message, ...advice].join('; '));
+    /** Tells why files that are used and are there could not be read: a finding at their `use` only says that it is so. */
+    tellOfUnreadable(terminal: Terminal): void {
+        for (const reason of this.unreadable.values()) tellCouldNotRun(reason, terminal);
     }
 
     private async read(uri: string): Promise<string> {

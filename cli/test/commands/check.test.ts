@@ -65,7 +65,9 @@ describe('check', () => {
         const ran = await run('check', 'a.case');
         expect(ran.exitCode).toBe(1);
         expect(ran.out).toContain('a.case:1:5  error NAM-003');
-        expect(ran.told).toBe('casewright: `shop.case` is no text in UTF-8: line 1 has bytes that are no character; save it as UTF-8\n');
+        expect(ran.told).toBe(
+            'casewright: `shop.case` is no text in UTF-8: line 1 has bytes that are no character\n    save it as UTF-8\n',
+        );
     });
 
     it('shows places as seen from the working folder, however the file is named', async () => {
