@@ -104,6 +104,12 @@ export function sayTolerance(measure: Measure, casework: Casework, system: 'inch
         formatLength(value, system === 'mm' ? { system: 'mm', decimals: 2 } : { system: 'inch', decimals: 3 }).text;
     const both = (minus: string, plus: string): string => (minus === plus ? `±${plus}` : `-${minus} +${plus}`);
     const most = largestContributor(of, casework.deviations);
-    const from = most ? `; most of it from ${most.source.id.split(' ')[1] ?? 'one tolerance'}` : '';
+    const from = most ? `; most of it from ${nameOfSource(most.source.id)}` : '';
     return `worst ${both(say(worst.minus), say(worst.plus))}, likely ${both(say(likely.minus), say(likely.plus))}${from}`;
+}
+
+/** A source of deviation is one piece of a part, `where PotteryCase.Left/1`; a maker looks for the part. */
+function nameOfSource(id: string): string {
+    const piece = id.slice(id.indexOf(' ') + 1);
+    return id.includes(' ') ? piece.replace(/\/\d+$/, '') : 'one tolerance';
 }
