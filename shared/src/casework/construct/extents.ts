@@ -86,12 +86,12 @@ function reportUnclear(part: PlacedPart, { extents, unclear }: ReturnType<typeof
     const [before, after] = axis === 'z' ? ['below', 'above'] : axis === 'x' ? ['left of', 'right of'] : ['behind', 'before'];
     part.report(
         'PLC-001',
-        `\`${part.name}\` meets \`${obstacle.name}\`, which stands in the middle of its way: it could be ${before} it or ${after} it`,
+        `\`${part.name}\` meets \`${obstacle.name}\`, which stands in the middle of its way: it could go ${before} or ${after} it`,
         {
             hint:
                 axis === 'x'
-                    ? `put it in an opening (\`as Left, Right\` names the openings that \`${obstacle.name}\` makes, then \`in Left\`), or write it before \`${obstacle.name}\`, which then stops at it`
-                    : `say \`${after} ${obstacle.name}\` or \`${before} ${obstacle.name}\`, or write it before \`${obstacle.name}\`, which then stops at it`,
+                    ? `put it in an opening (\`as Left, Right\` names the openings that \`${obstacle.name}\` makes, then \`in Left\`), or write \`${part.name}\` before \`${obstacle.name}\`, which then stops at it`
+                    : `say \`${after} ${obstacle.name}\` or \`${before} ${obstacle.name}\`, or write \`${part.name}\` before \`${obstacle.name}\`, which then stops at it`,
             found: `two places, ${before} and ${after} \`${obstacle.name}\``,
             needed: 'one place',
         },

@@ -72,7 +72,7 @@ function stopOnce(run: Run, state: RunState, closing: Closing): boolean {
             state.extents[axis] = stop;
             ends = endsOf(state.extents);
             progress = true;
-        } else {
+        } else if (isRoomOnBothSides(axis, met)) {
             state.unclear ??= { obstacle, axis };
         }
     }
@@ -135,6 +135,11 @@ function isStopped(run: Run, axis: Axis, { own, other, ownDepth }: Meeting, clos
         const coversHigh = other[across].hi >= needed[across].hi - tolerance.fit;
         return (start === 'hi' || coversLow) && (start === 'lo' || coversHigh);
     });
+}
+
+/** Where there is not, two parts claim the same wood, and it is not the place that is unclear. */
+function isRoomOnBothSides(axis: Axis, { own, other }: Meeting): boolean {
+    return other[axis].lo > own[axis].lo + tolerance.fit && other[axis].hi < own[axis].hi - tolerance.fit;
 }
 
 function stopAt(run: Run, extents: Extents, obstacle: PlacedPart, axis: Axis, { own, other }: Meeting): Extent | undefined {

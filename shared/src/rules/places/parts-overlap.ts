@@ -25,7 +25,7 @@ export const partsOverlap = defineRule({
         value: 'more than 0.01 mm in all three directions: what no shop tool can see is touching',
     },
     fix: 'none',
-    follows: ['PLC-002', 'PLC-004'],
+    follows: ['PLC-001', 'PLC-002', 'PLC-004'],
     examples: {
         bad: [
             {
@@ -42,14 +42,14 @@ case Bookcase of Ply {
 `,
             },
             {
-                note: 'The divider was written first and stands from bottom to top; the shelf was meant for the opening on its left.',
+                note: 'The divider was written first and stands from bottom to top; the shelf is told to go from side to side all the same.',
                 text: `material Ply : plywood { thickness 3/4in   sheet 48in x 96in   grain length }
 
 case Bookcase of Ply {
     width 48in   height 36in   depth 11in
     side Left, Right
     divider Post at middle
-    shelf »Low« at 12in
+    shelf »Low« at 12in { edge left at Left   edge right at Right }
     join every shelf to every side with { glue }
 }
 `,
