@@ -56,12 +56,18 @@ case Bookcase of Ply {
                 part: part.path,
                 message: `\`${nameOf(part)}\` touches ${namesInWords(others.map(nameOf))}, and no joint is named between them`,
                 hint: isOfOneCase
-                    ? `write \`join ${part.name} to ${others[0]!.name} with\` and a joint, or allow it with the reason`
+                    ? `write \`join ${part.name} to ${chosen(others)} with\` and a joint, or allow it with the reason`
                     : 'join the parts, or the cases that hold them, or allow it with the reason',
             });
         }
     },
 });
+
+/** The parts as a `join` chooses them: several of a kind by their kind. */
+function chosen(parts: readonly Part[]): string {
+    const words = parts.map(({ kind, name }) => (parts.filter((other) => other.kind === kind).length > 1 ? `every ${kind}` : name));
+    return [...new Set(words)].join(', ');
+}
 
 /** For each part, the earlier parts that it touches without a joint. */
 function unjoined(casework: Casework): ReadonlyMap<Part, readonly Part[]> {
