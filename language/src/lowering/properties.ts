@@ -251,13 +251,10 @@ function needsNoValue(shape: vocabulary.Shape): boolean {
 }
 
 /** `shelv Tier[4] at 17in`: a name, and then more, is rather a part than a property. */
-function looksLikeStatement(node: Ast.Property): boolean {
+function looksLikeStatement({ body, clauses, value }: Ast.Property): boolean {
+    const first = value?.$type === 'List' ? value.items[0] : value;
     return (
-        node.body !== undefined ||
-        (node.clauses?.length ?? 0) > 0 ||
-        node.value?.$type === 'Reference' ||
-        node.value?.$type === 'Index' ||
-        node.value === undefined
+        body !== undefined || (clauses?.length ?? 0) > 0 || first === undefined || first.$type === 'Reference' || first.$type === 'Index'
     );
 }
 

@@ -113,6 +113,27 @@ const EXPLANATIONS: readonly Explain[] = [
             at: name,
         };
     },
+    function placeOfUnnamedWithoutAt({ token, before: [kind, ...more], isPartKind }) {
+        return isNumber(token) && kind && isPartKind(kind) && more.length === 0
+            ? `the place of a part begins with \`at\`: \`${kind.image} at ${token.image}\``
+            : undefined;
+    },
+    function kindWithCapital({ token, before: [word, ...more], isPartKind }) {
+        const small = word?.image.toLowerCase();
+        return !stands(token) && word && more.length === 0 && isPartKind({ ...word, image: small! })
+            ? { message: `nothing is called \`${word.image}\`; did you mean \`${small}\`?`, at: word }
+            : undefined;
+    },
+    function thicknessBeforeMaterial({ token, before: [material, thickness, of] }) {
+        return !stands(token) && isWord(material) && isNumber(thickness) && of?.image === 'of'
+            ? { message: `after \`of\` stands a material alone, which says its own thickness: \`of ${material.image}\``, at: thickness! }
+            : undefined;
+    },
+    function andBetweenNames({ token, needed, before: [previous], next }) {
+        return token.image === 'and' && needed === NOTHING_MORE && isWord(previous) && next && isWord(next)
+            ? `several are named with commas between them: \`${previous.image}, ${next.image}\``
+            : undefined;
+    },
     function placeWithoutAt(place) {
         const part = partAndNumber(place);
         return part && `the place of a part begins with \`at\`: \`${part.kind.image} ${part.name.image} at ${place.token.image}\``;
