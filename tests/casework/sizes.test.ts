@@ -1,0 +1,387 @@
+/** Where parts begin and end: what is written first runs through, places, shares, openings, cases in cases. Sizes worked out by hand. */
+import { describe, it } from 'vitest';
+import { analyseText } from './analysed.js';
+import { expectSizes } from './sizes.js';
+import { caseWith, stock } from './stock.js';
+
+async function expectIn(text: string, sizes: Readonly<Record<string, string>>): Promise<void> {
+    expectSizes((await analyseText(text)).casework, sizes);
+}
+
+describe('what is written first runs through', () => {
+    it('a top before the sides lies over them: they are 3/4in less than the 60in', () =>
+        expectIn(caseWith('top\nside Left, Right'), {
+            'C.top.length': '40in',
+            'C.Left.length': '59 1/4in',
+        }));
+
+    it('a top after the sides fits between them: 40in less two sides of 3/4in', () =>
+        expectIn(caseWith('side Left, Right\ntop'), {
+            'C.top.length': '38 1/2in',
+            'C.Left.length': '60in',
+        }));
+
+    it('a kick after its floor stops under it: 4in less 3/4in', () =>
+        expectIn(caseWith('side Left, Right\nshelf Floor at 4in\nkick at 2in behind Floor.front'), {
+            'C.kick.width': '3 1/4in',
+            'C.kick.length': '38 1/2in',
+            // the front of the floor is at 12in, so the front of the kick at 10in
+            'C.kick.front': '10in',
+            'C.kick.back': '9 1/4in',
+        }));
+
+    it('a divider after a shelf is above it or below it, as it says', () =>
+        expectIn(caseWith('side Left, Right\nshelf Floor at 4in\ndivider Over above Floor at middle\ndivider Under below Floor at 10in'), {
+            'C.Over.length': '56in',
+            'C.Under.length': '3 1/4in',
+            // the middle between 3/4in and 39 1/4in is 20in; half of 3/4in to the left of it
+            'C.Over.left': '19 5/8in',
+            // a bare distance is from the left of the room, which is that of the case
+            'C.Under.left': '10in',
+        }));
+
+    it('a part in an opening runs from end to end of it, and goes by its path', () =>
+        expectIn(
+            caseWith(`side Left, Right
+                divider Post[2] clear 10in, rest, 12in as West, Middle, East
+                shelf One in West at 20in
+                in Middle { shelf Two at 30in }
+                shelf Three in East at 40in`),
+            {
+                'C.West.One.length': '10in',
+                // 38 1/2in less 10in, 12in and two posts of 3/4in
+                'C.Middle.Two.length': '15in',
+                'C.East.Three.length': '12in',
+                'C.Middle.width': '15in',
+                'C.Middle.height': '60in',
+            },
+        ));
+});
+
+describe('room kept for what comes later', () => {
+    it('a rabbet keeps as much as the back is thick, and the back goes into it', () =>
+        expectIn(caseWith('side Left, Right { edge back rabbet 3/8in deep for back }\nshelf Floor at 4in\nback of Quarter'), {
+            // between the sides 38 1/2in, and 3/8in into each
+            'C.back.width': '39 1/4in',
+            'C.back.length': '60in',
+            'C.back.front': '1/4in',
+            // 12in less the back
+            'C.Floor.width': '11 3/4in',
+            'C.Left.width': '12in',
+        }));
+
+    it('a groove stands in from the edge: what is before it stops at the back, not at the edge', () =>
+        expectIn(
+            caseWith('side Left, Right { edge back groove 1/4in deep for back { inset 1/2in } }\nshelf Floor at 4in\nback of Quarter'),
+            {
+                'C.back.width': '39in',
+                'C.back.back': '1/2in',
+                'C.back.front': '3/4in',
+                'C.Floor.width': '11 1/4in',
+            },
+        ));
+
+    it('a back that is laid on is written first, and everything stands before it', () =>
+        expectIn(caseWith('back of Quarter\nside Left, Right\nshelf Floor at 4in'), {
+            'C.back.width': '40in',
+            'C.Left.width': '11 3/4in',
+            'C.Floor.width': '11 3/4in',
+        }));
+
+    it('`leave` keeps what it says, at the sides that it names, for everything but what it is for', () =>
+        expectIn(
+            caseWith('leave left, right 1in for scribe\nleave back 2in for Pipes\nside Left, Right\nshelf Floor at 4in\npanel Pipes'),
+            {
+                'C.Left.left': '1in',
+                'C.Right.right': '39in',
+                // 40in less 1in at each end and two sides
+                'C.Floor.length': '36 1/2in',
+                'C.Floor.width': '10in',
+                // it lies against what is kept for it: 2in less its thickness
+                'C.Pipes.back': '1 1/4in',
+                // the case is as large as it says all the same
+                'C.width': '40in',
+            },
+        ));
+
+    it('room for a part that this build leaves out is not kept', () =>
+        expectIn(
+            `${stock}
+            project "P" { build 1 C(backed = no) }
+            case C(backed: Truth = yes) of Ply {
+                width 40in; height 60in; depth 12in
+                side Left, Right { edge back rabbet 3/8in deep for back }
+                shelf Floor at 4in
+                if backed { back of Quarter }
+            }`,
+            { 'C.Floor.width': '12in' },
+        ));
+});
+
+describe('places', () => {
+    it('a height is to the upper face of a shelf, from the floor of the case, whatever stands or is kept free there', () =>
+        expectIn(
+            caseWith(
+                'side Left, Right { edge bottom groove 1/4in deep for bottom { inset 1in } }\nbottom of Quarter\nshelf Deck at 30in\nshelf High at 1/2in below top',
+            ),
+            {
+                'C.bottom.lower': '1in',
+                'C.Deck.upper': '30in',
+                'C.Deck.clear': '28 3/4in',
+                'C.High.upper': '59 1/2in',
+            },
+        ));
+
+    it('above, below, left of and right of something are from the face that is turned that way', () =>
+        expectIn(
+            caseWith(`side Left, Right
+                shelf Deck at 20in
+                shelf Over at 6in above Deck
+                shelf Under at 6in below Deck
+                divider Post at 3in right of Left above Over
+                divider Other at 3in left of Right above Over`),
+            {
+                'C.Over.upper': '26in',
+                // its upper face is 6in below the lower face of Deck at 19 1/4in
+                'C.Under.upper': '13 1/4in',
+                'C.Post.left': '3 3/4in',
+                'C.Other.right': '36 1/4in',
+            },
+        ));
+
+    it('an edge is put past the case, short of it, or at something', () =>
+        expectIn(
+            caseWith(`top { edge left, right at 1in past case   edge front at 2in past case }
+                side Left, Right { edge front at 3in short of case }
+                shelf Deck at 20in { edge front at 8in }`),
+            {
+                'C.top.length': '42in',
+                'C.top.width': '14in',
+                'C.Left.width': '9in',
+                'C.Deck.width': '8in',
+                'C.overall.width': '42in',
+                'C.overall.depth': '14in',
+            },
+        ));
+
+    it('a stated size is measured from where the part stands', () =>
+        expectIn(
+            caseWith(`side Left, Right
+                stretcher Front at top depth 4in
+                stretcher Rear depth 4in { edge back at back }
+                rail Top height 3in below Front
+                shelf Short at 20in length 10in`),
+            {
+                'C.Front.back': '8in',
+                'C.Rear.front': '4in',
+                // a rail hangs from the top of its room: under the stretcher, at 59 1/4in
+                'C.Top.bottom': '56 1/4in',
+                'C.Rear.width': '4in',
+                'C.Short.length': '10in',
+                'C.Short.left': '3/4in',
+            },
+        ));
+
+    it('several parts take several heights, one each', () =>
+        expectIn(caseWith('side Left, Right\nshelf Tier[3] at 10in, 20in, 25in'), {
+            'C.Tier[1].upper': '10in',
+            'C.Tier[3].upper': '25in',
+            'C.Tier[2].clear': '4 1/4in',
+        }));
+});
+
+describe('shares', () => {
+    it('a length is a length, `rest` is what is left: 38 1/2in less 14in, 14in and two posts', () =>
+        expectIn(caseWith('side Left, Right\ndivider Post[2] clear 14in, rest, 14in as A, B, D'), {
+            'C.A.width': '14in',
+            'C.B.width': '9in',
+            'C.D.width': '14in',
+            'C.Post[1].left': '14 3/4in',
+            'C.Post[2].left': '24 1/2in',
+        }));
+
+    it('`equal` makes all openings alike: 60in less three shelves of 3/4in, in four', () =>
+        expectIn(caseWith('side Left, Right\nshelf Tier[3] clear equal as P, Q, R, S'), {
+            'C.P.height': '14.4375in',
+            'C.S.height': '14.4375in',
+            'C.Tier[1].lower': '14.4375in',
+            'C.Tier[2].clear': '14.4375in',
+        }));
+
+    it('bare numbers are weights: 56in less three shelves and 12in is 41 3/4in, in five parts', () =>
+        expectIn(caseWith('side Left, Right\nshelf Floor at 4in\nshelf Tier[3] above Floor clear 12in, 1, 2, 2 as P, Q, R, S'), {
+            // 56in less three shelves of 3/4in and 12in: 41 3/4in, in five parts of 8.35in
+            'C.P.height': '12in',
+            'C.Q.height': '8.35in',
+            'C.R.height': '16.7in',
+            'C.S.height': '16.7in',
+        }));
+
+    it('they divide what earlier parts have left, and an opening that is divided again', () =>
+        expectIn(
+            caseWith(`side Left, Right
+                top
+                shelf Floor at 4in
+                divider Post above Floor at middle as West, East
+                in East { shelf Half at 20in as Low, High }
+                in High { divider Third clear 1, 1 as I, II }`),
+            {
+                'C.West.height': '55 1/4in',
+                // the right half: 39 1/4in less 20 3/8in
+                'C.East.width': '18 7/8in',
+                // an opening begins on Floor, at 4in: 20in above that less 3/4in
+                'C.East.Low.height': '19 1/4in',
+                'C.East.High.height': '35 1/4in',
+                // 18 7/8in less a post, in two
+                'C.East.High.II.width': '9 1/16in',
+            },
+        ));
+});
+
+describe('cases in cases', () => {
+    const box = `case Box of Ply {
+        side Left, Right
+        shelf Mid at 10in
+    }`;
+
+    it('a case without a size is as large as the place it is put in', () =>
+        expectIn(`${stock}${box}\ncase C { width 60in; height 30in; depth 12in\n case Unit[3] of Box width equal }`, {
+            'C.Unit[1].width': '20in',
+            'C.Unit[2].Left.left': '20in',
+            'C.Unit[3].Mid.length': '18 1/2in',
+            'C.Unit[3].Mid.left': '40 3/4in',
+            'C.Unit[3].Mid.depth': '12in',
+        }));
+
+    it('they stand beside, on or before one another by shares', () =>
+        expectIn(
+            `${stock}${box}
+            case C { width 60in; height 48in; depth 30in
+                case Low of Box height 12in
+                case High[2] of Box height 1, 2
+            }`,
+            {
+                // Low closes the way up from the floor; 36in are left, in three
+                'C.High[1].height': '12in',
+                'C.High[2].height': '24in',
+                'C.High[1].Mid.upper': '22in',
+                'C.High[2].Mid.upper': '34in',
+            },
+        ));
+
+    it('a case with sizes of its own keeps them; what its place says comes first', () =>
+        expectIn(
+            `${stock}
+            case Box of Ply { width 20in; height 30in; depth 10in\n side Left, Right }
+            case C { width 60in; height 48in; depth 12in
+                case One of Box
+                case Two of Box height 40in { edge left at One.right }
+            }`,
+            {
+                'C.One.width': '20in',
+                'C.One.height': '30in',
+                'C.One.Left.depth': '10in',
+                'C.Two.height': '40in',
+                'C.Two.Right.right': '40in',
+            },
+        ));
+
+    it('parts are put into every one of them, and by name into one', () =>
+        expectIn(
+            `${stock}${box}
+            case C { width 60in; height 30in; depth 12in
+                case Unit[2] of Box width 1, 2
+                in every Unit {
+                    shelf Low at 4in
+                    shelf Top at 20in above Low
+                }
+                in Unit[2] { divider Post above Top at middle }
+            }`,
+            {
+                'C.Unit[1].Low.length': '18 1/2in',
+                'C.Unit[2].Low.length': '38 1/2in',
+                'C.Unit[2].Top.upper': '24in',
+                'C.Unit[2].Post.length': '6in',
+                // half way between 20 3/4in and 59 1/4in, less half a board
+                'C.Unit[2].Post.left': '39 5/8in',
+            },
+        ));
+
+    it('how many parts there are may follow from the width a case has come to', () =>
+        expectIn(
+            `${stock}
+            case Row(most: Length = 9in) of Ply {
+                side Left, Right
+                divider Post[ceil(width / most) - 1] of Quarter clear equal
+            }
+            case C { width 60in; height 30in; depth 12in\n case Unit[2] of Row width 1, 2 }`,
+            {
+                // 20in wide: three bays of a third of 18 1/2in less two posts of 1/4in
+                'C.Unit[1].Post[1].left': '6 3/4in',
+                'C.Unit[1].Post[2].left': '13in',
+                // 40in wide, and 20in from the left: five bays of a fifth of 38 1/2in less four posts
+                'C.Unit[2].Post[1].left': '28 1/4in',
+                'C.Unit[2].Post[4].left': '51 1/2in',
+            },
+        ));
+
+    it('room that is kept free in it is kept inside', () =>
+        expectIn(
+            `${stock}
+            case Box of Ply { leave left 1in for scribe\n side Left, Right }
+            case C { width 60in; height 30in; depth 12in
+                case Unit[2] of Box width equal { leave right 2in for scribe }
+            }`,
+            { 'C.Unit[1].Left.left': '1in', 'C.Unit[1].Right.right': '28in', 'C.Unit[2].Left.left': '31in', 'C.Unit[2].width': '30in' },
+        ));
+});
+
+describe('said once', () => {
+    it('a parameter, a let, a repeat and a condition give the sizes that their numbers give', () =>
+        expectIn(
+            `${stock}
+            project "P" { build 1 C(wide = 30in, feet = yes) }
+            let gap = 2in
+            case C(wide: Length = 40in, feet: Truth = no) of Ply {
+                width wide; height 60in; depth 12in
+                let step = (height - 4in) / 4
+                side Left, Right
+                repeat i in 1..3 { shelf Tier at 4in + i * step }
+                if feet { kick at gap } else { shelf Wrong at 1in }
+            }`,
+            { 'C.Tier[1].upper': '18in', 'C.Tier[3].upper': '46in', 'C.Tier[2].length': '28 1/2in', 'C.kick.back': '2in' },
+        ));
+
+    it('`every` describes parts by kind, those in an opening, or by name: the narrower wins, and `except` leaves out', () =>
+        expectIn(
+            caseWith(`side Left, Right
+                divider Post at middle as West, East
+                every shelf except Bare { thickness 1in }
+                every shelf in East { thickness 1/2in }
+                shelf A in West at 10in
+                shelf B in East at 10in
+                shelf D in East at 20in thickness 1 1/4in
+                shelf Bare in West at 30in`),
+            {
+                'C.West.A.thickness': '1in',
+                'C.East.B.thickness': '1/2in',
+                'C.East.D.thickness': '1 1/4in',
+                'C.West.Bare.thickness': '3/4in',
+            },
+        ));
+
+    it('what stands in the block of an opening speaks of that opening', () =>
+        expectIn(
+            caseWith(
+                'side Left, Right\ndivider Post at middle as West, East\nin East {\n every shelf { thickness 1/2in }\n shelf B at 10in\n}\nshelf A in West at 10in',
+            ),
+            { 'C.West.A.thickness': '3/4in', 'C.East.B.thickness': '1/2in' },
+        ));
+
+    it('the nearer file decides: what it says of every shelf takes the place of what the shop says', async () => {
+        const shop = `${stock}every shelf { thickness 1in   edge front Band }`;
+        const design = `use "shop.case"\nevery shelf { thickness 1/2in }\ncase C of Ply { width 40in; height 60in; depth 12in\n side Left, Right\n shelf A at 10in }`;
+        const { casework } = await analyseText(design, { 'shop.case': shop });
+        expectSizes(casework, { 'C.A.thickness': '1/2in', 'C.A.core.width': '11 7/8in' });
+    });
+});
