@@ -14,7 +14,9 @@ export default defineConfig({
                     include: ['{shared,language,cli,extension}/test/**/*.test.ts', 'tests/**/*.test.ts'],
                     exclude: ['**/node_modules/**', 'tests/out/**'],
                     testTimeout: 20_000,
-                    sequence: { groupOrder: 0 },
+                    // On two cores the default would be one worker, and then vitest runs a group 0 last.
+                    maxWorkers: '100%',
+                    sequence: { groupOrder: 1 },
                 },
             },
             {
@@ -27,7 +29,7 @@ export default defineConfig({
                     hookTimeout: 120_000,
                     // One browser and one workbench at a time, and after the rest: each of them fills two cores.
                     maxWorkers: 1,
-                    sequence: { groupOrder: 1 },
+                    sequence: { groupOrder: 2 },
                 },
             },
         ],

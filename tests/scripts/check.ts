@@ -1,6 +1,5 @@
 /**
- * Everything that continuous integration runs: that generated files are fresh, types, lint, unused exports, that the examples
- * build, and all tests.
+ * Everything that continuous integration runs: that generated files are fresh, types, lint, unused exports, and all tests.
  * Goes on after a failure, tells how long each stage took, and ends with one line that sums up stages and tests.
  */
 import { spawn } from 'node:child_process';
@@ -23,7 +22,6 @@ const stages: readonly (readonly [title: string, run: () => Promise<Outcome>])[]
     ['types', () => one(npmRun('types'))],
     ['lint and format', () => one(npmRun('lint'))],
     ['no unused exports', () => one(npmRun('unused'))],
-    ['examples build', () => one(npmRun('examples'))],
     ['tests', tests],
 ];
 
