@@ -43,7 +43,7 @@ async function bundledPages(): Promise<typeof Docs> {
             format: 'esm',
             target: 'node22',
             logLevel: 'warning',
-            banner: { js: "import { createRequire } from 'node:module';\nconst require = createRequire(import.meta.url);" },
+            banner: { js: "import { createRequire as requireFrom } from 'node:module';\nconst require = requireFrom(import.meta.url);" },
         });
         return await import(pathToFileURL(outfile).href);
     } finally {
