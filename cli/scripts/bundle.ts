@@ -13,7 +13,8 @@ await build({
     sourcemap: 'linked',
     logLevel: 'warning',
     banner: {
-        // Some of the bundled packages are CommonJS and ask for Node's own modules with `require`, which an ES module does not have.
-        js: "#!/usr/bin/env node\nimport { createRequire } from 'node:module';\nconst require = createRequire(import.meta.url);",
+        // Some of the bundled packages are CommonJS and ask for Node's own modules with `require`, which an ES module does not have;
+        // others import `createRequire` under its own name, so that this is another.
+        js: "#!/usr/bin/env node\nimport { createRequire as requireFrom } from 'node:module';\nconst require = requireFrom(import.meta.url);",
     },
 }).catch(() => process.exit(1)); // what is wrong has been printed

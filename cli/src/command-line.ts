@@ -1,7 +1,7 @@
 /** The commands, their arguments and their help. */
 import { Command, CommanderError, Option } from 'commander';
 import { oneOf, someOf } from './choices.js';
-import { type BuildOptions, build, formatNames, kindNames } from './commands/build.js';
+import { type BuildOptions, build, formatNames, kindNames, paperNames } from './commands/build.js';
 import { type CheckOptions, check, checkFormats } from './commands/check.js';
 import { explain } from './commands/explain.js';
 import { type FormatOptions, format } from './commands/format.js';
@@ -108,6 +108,12 @@ const addBuild: AddCommand = (program, terminal, end) => {
             new Option('--units <UNIT>', 'print sizes in inches (in) or millimetres (mm) (default: as the project says)').argParser(
                 oneOf(['in', 'mm'], 'a system of units'),
             ),
+        )
+        .addOption(
+            new Option(
+                '--paper <PAPER>',
+                `what templates are tiled onto: ${paperNames.join(', ')} (default: letter for inches, a4 for mm)`,
+            ).argParser(oneOf(paperNames, 'a size of paper')),
         )
         .action(async (file: string, options: BuildOptions) => end(await build(file, options, terminal)));
 };

@@ -2,7 +2,7 @@
 import * as path from 'node:path';
 import type { Analysis } from 'casewright-language';
 import { type DocumentKind, type DocumentOptions, documentKinds, type FormatName } from 'casewright-shared/documents';
-import { writeDocument } from 'casewright-shared/writers';
+import { type PaperName, papers, writeDocument } from 'casewright-shared/writers';
 import { listed } from '../choices.js';
 import { CouldNotRun } from '../could-not-run.js';
 import { type ExitCode, exitCode } from '../exit-code.js';
@@ -18,6 +18,8 @@ import { type NewDocument, writeDocuments } from '../writing/output-folder.js';
 export const kindNames = documentKinds.map(({ kind }) => kind);
 export const formatNames: readonly FormatName[] = [...new Set(documentKinds.flatMap(({ formats }) => formats))];
 
+export const paperNames = Object.keys(papers) as PaperName[];
+
 export interface BuildOptions {
     /** The folder to write to; `out/NAME` beside the design if it is not given, with the name of the design. */
     readonly out?: string;
@@ -27,6 +29,8 @@ export interface BuildOptions {
     readonly format?: readonly FormatName[];
     /** Those of the project if they are not given. */
     readonly units?: 'in' | 'mm';
+    /** What templates are tiled onto; letter for inches and A4 for millimetres if it is not given. */
+    readonly paper?: PaperName;
 }
 
 interface BuiltDocument extends NewDocument {
@@ -51,7 +55,7 @@ export async function build(file: string, options: BuildOptions, terminal: Termi
             'a design has a `case`; what it builds of it is said by `build` in its `project`',
         ]);
     }
-    const documents = make(chosen, analysis, options);
+    const documents = await make(chosen, analysis, options);
     const design = path.resolve(terminal.workingFolder, file);
     const folder = path.resolve(terminal.workingFolder, options.out ?? folderBeside(design));
     const shown = shownPath(terminal.workingFolder, folder);
@@ -85,7 +89,12 @@ function choose({ only, format }: BuildOptions): readonly Choice[] {
     return choices;
 }
 
-function make(choices: readonly Choice[], analysis: Analysis, { units }: BuildOptions): readonly BuiltDocument[] {
+/** A document that the design has nothing of is left out, unless it is asked for by name. */
+async function make(
+    choices: readonly Choice[],
+    analysis: Analysis,
+    { units, only, paper }: BuildOptions,
+): Promise<readonly BuiltDocument[]> {
     const options: DocumentOptions = {
         ...(units ? { units } : {}),
         locate: (span) => {
@@ -94,10 +103,16 @@ function make(choices: readonly Choice[], analysis: Analysis, { units }: BuildOp
         },
         findings: analysis.findings,
     };
-    return choices.flatMap(({ kind, formats }) => {
+    const built: BuiltDocument[] = [];
+    for (const { kind, formats } of choices) {
         const document = kind.make(analysis.casework, options);
-        return formats.map((format) => ({ of: kind, name: `${kind.fileName}.${format}`, text: writeDocument(document, format) }));
-    });
+        if (!document && only) throw new CouldNotRun(`the design has no \`${kind.kind}\`: ${kind.missing}`);
+        for (const format of document ? formats : []) {
+            const content = await writeDocument(document!, format, paper ? { paper } : {});
+            built.push({ of: kind, name: `${kind.fileName}.${format}`, content });
+        }
+    }
+    return built;
 }
 
 function refuse(errors: readonly FoundInText[], file: string, terminal: Terminal): ExitCode {

@@ -65,7 +65,7 @@ async function formatOne({ file, shown }: DesignFile, formatText: (text: string)
 async function write({ file, shown }: DesignFile, text: string): Promise<void> {
     try {
         const itself = await realpath(file);
-        await replaceFiles([{ file: itself, text, mode: (await stat(itself)).mode }]);
+        await replaceFiles([{ file: itself, content: text, mode: (await stat(itself)).mode }]);
     } catch (error) {
         throw new CouldNotRun(`\`${shown}\` cannot be written: ${systemReason(error instanceof NotWritten ? error.cause : error)}`);
     }

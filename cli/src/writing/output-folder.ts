@@ -11,7 +11,8 @@ import { NotWritten, replaceFiles } from './replace-files.js';
 export interface NewDocument {
     /** Its name in the folder. */
     readonly name: string;
-    readonly text: string;
+    /** Text is written as UTF-8. */
+    readonly content: string | Uint8Array;
 }
 
 /** Where documents go, and what they are of. */
@@ -38,8 +39,8 @@ export async function writeDocuments(documents: readonly NewDocument[], destinat
     const written = new Map<string, string>();
     try {
         await replaceFiles(
-            documents.map(({ name, text }) => ({ file: path.join(folder, name), text })),
-            ({ file, text }) => written.set(path.basename(file), hashOf(text)),
+            documents.map(({ name, content }) => ({ file: path.join(folder, name), content })),
+            ({ file, content }) => written.set(path.basename(file), hashOf(content)),
         );
     } catch (error) {
         // What is in its place belongs into the record also if another file could not follow. The first error is the one to tell.
@@ -75,13 +76,17 @@ async function recordIn({ folder, shown }: Destination, design: string): Promise
     return record.files;
 }
 
-async function refuseToReplace({ name, text }: NewDocument, before: BuildRecord['files'], { folder, shown }: Destination): Promise<void> {
+async function refuseToReplace(
+    { name, content }: NewDocument,
+    before: BuildRecord['files'],
+    { folder, shown }: Destination,
+): Promise<void> {
     const file = path.join(folder, name);
     const there = await unlessMissing(lstat(file));
     if (!there) return;
     const hash = there.isFile() ? hashOf(await readFile(file)) : undefined;
     // The same bytes can be put there again, whoever wrote them.
-    if (hash !== undefined && (hash === before.get(name) || hash === hashOf(text))) return;
+    if (hash !== undefined && (hash === before.get(name) || hash === hashOf(content))) return;
     const whose = before.has(name) ? 'was changed since the tool wrote it' : 'was not written by the tool';
     throw new CouldNotRun(`\`${shown}/${name}\` ${whose}, so it is not replaced`, [
         'move it away, or build into another folder with `--out`; nothing is written',
@@ -89,7 +94,7 @@ async function refuseToReplace({ name, text }: NewDocument, before: BuildRecord[
 }
 
 async function writeRecordOf({ folder }: Destination, design: string, files: BuildRecord['files']): Promise<void> {
-    await replaceFiles([{ file: path.join(folder, recordName), text: writeRecord({ design, files }) }]);
+    await replaceFiles([{ file: path.join(folder, recordName), content: writeRecord({ design, files }) }]);
 }
 
 async function stillThere(folder: string, names: readonly string[]): Promise<string[]> {

@@ -6,7 +6,8 @@ import * as path from 'node:path';
 export interface NewFile {
     /** Absolute. */
     readonly file: string;
-    readonly text: string;
+    /** Text is written as UTF-8. */
+    readonly content: string | Uint8Array;
     /** The rights of the file that it replaces, where it keeps them. */
     readonly mode?: number;
 }
@@ -22,7 +23,7 @@ export class NotWritten extends Error {
 }
 
 /**
- * Writes files in UTF-8, replacing those that are there. All are first written beside their places under other names, so that no file is
+ * Writes files, replacing those that are there. All are first written beside their places under other names, so that no file is
  * ever half written, and none is replaced unless there is room for all.
  * @param written is told of each file as soon as it is in its place
  * @throws NotWritten with the error of the operating system; what was written beside the places is taken away again
@@ -48,7 +49,7 @@ async function writeBeside(file: NewFile, beside: Map<NewFile, string>): Promise
     beside.set(file, other);
     try {
         if (file.mode !== undefined) await handle.chmod(file.mode);
-        await handle.writeFile(file.text, 'utf8');
+        await handle.writeFile(file.content, 'utf8');
         await handle.sync(); // or a crash of the machine could leave an empty file under the right name
     } finally {
         await handle.close();

@@ -5,8 +5,8 @@ import { recordName } from '../../src/writing/build-record.js';
 import { type NewDocument, writeDocuments } from '../../src/writing/output-folder.js';
 import { type Shell, shell } from '../shell.js';
 
-const list: NewDocument = { name: 'cut-list.md', text: 'the cut list' };
-const model: NewDocument = { name: 'model.json', text: '{}' };
+const list: NewDocument = { name: 'cut-list.md', content: 'the cut list' };
+const model: NewDocument = { name: 'model.json', content: '{}' };
 
 const write = ({ folder }: Shell, documents: readonly NewDocument[], { out = 'out/hall', design = 'hall.case' } = {}) =>
     writeDocuments(documents, { folder: path.join(folder, out), shown: out, design: path.join(folder, design) });
@@ -31,7 +31,7 @@ describe('documents are written', () => {
     it('over those of an earlier build', async () => {
         const there = await shell();
         await write(there, [list]);
-        await write(there, [{ ...list, text: 'another' }]);
+        await write(there, [{ ...list, content: 'another' }]);
         expect(await there.read('out/hall/cut-list.md')).toBe('another');
     });
 
@@ -42,18 +42,18 @@ describe('documents are written', () => {
     });
 
     it('over a file of the same bytes, whoever wrote it', async () => {
-        const there = await shell({ 'out/hall/cut-list.md': list.text });
+        const there = await shell({ 'out/hall/cut-list.md': list.content });
         await write(there, [list]);
-        await write(there, [{ ...list, text: 'another' }]);
+        await write(there, [{ ...list, content: 'another' }]);
         expect(await there.read('out/hall/cut-list.md')).toBe('another');
     });
 
     it('and those that an earlier build left are named, stay, and are still known', async () => {
         const there = await shell();
         await write(there, [list, model]);
-        expect(await write(there, [{ ...list, text: 'another' }])).toEqual(['model.json']);
+        expect(await write(there, [{ ...list, content: 'another' }])).toEqual(['model.json']);
         expect(await there.read('out/hall/model.json')).toBe('{}');
-        expect(await write(there, [{ ...model, text: '{"a":1}' }])).toEqual(['cut-list.md']);
+        expect(await write(there, [{ ...model, content: '{"a":1}' }])).toEqual(['cut-list.md']);
     });
 });
 
@@ -76,8 +76,8 @@ describe('nothing is written', () => {
         await write(there, [list, model]);
         await there.write({ 'out/hall/cut-list.md': 'the cut list, with a remark' });
         const again = [
-            { ...list, text: 'another' },
-            { ...model, text: '{"a":1}' },
+            { ...list, content: 'another' },
+            { ...model, content: '{"a":1}' },
         ];
         await refuses(
             there,
@@ -88,7 +88,7 @@ describe('nothing is written', () => {
     });
 
     it('over a link, even one to the same bytes', async () => {
-        const there = await shell({ 'mine.md': list.text, 'out/hall/x': '' });
+        const there = await shell({ 'mine.md': list.content, 'out/hall/x': '' });
         await symlink('../../mine.md', path.join(there.folder, 'out/hall/cut-list.md'));
         await refuses(there, () => write(there, [list]), 'was not written by the tool');
     });
@@ -138,7 +138,7 @@ describe('nothing is written', () => {
 
     it('and folders made for it are taken away again', async () => {
         const there = await shell();
-        const documents = [list, { name: 'n'.repeat(250), text: '' }];
+        const documents = [list, { name: 'n'.repeat(250), content: '' }];
         await refuses(there, () => write(there, documents, { out: 'a/b/c' }), /cannot be written: the name is too long/);
     });
 });

@@ -9,8 +9,8 @@ it('writes new files and replaces old ones, in UTF-8', async () => {
     const written: string[] = [];
     await replaceFiles(
         [
-            { file: path.join(folder, 'a.txt'), text: 'new ½' },
-            { file: path.join(folder, 'b.txt'), text: '' },
+            { file: path.join(folder, 'a.txt'), content: 'new ½' },
+            { file: path.join(folder, 'b.txt'), content: '' },
         ],
         ({ file }) => written.push(path.basename(file)),
     );
@@ -22,8 +22,8 @@ it('writes new files and replaces old ones, in UTF-8', async () => {
 it('replaces nothing if one of the files cannot be written at all, and leaves nothing beside them', async () => {
     const { folder, read, files } = await shell({ 'a.txt': 'old', 'b.txt': 'a file, not a folder' });
     const writing = replaceFiles([
-        { file: path.join(folder, 'a.txt'), text: 'new' },
-        { file: path.join(folder, 'b.txt', 'c.txt'), text: 'new' },
+        { file: path.join(folder, 'a.txt'), content: 'new' },
+        { file: path.join(folder, 'b.txt', 'c.txt'), content: 'new' },
     ]);
     const error = await writing.catch((thrown: unknown) => thrown);
     expect(error).toBeInstanceOf(NotWritten);
@@ -37,7 +37,7 @@ it('says which files are in their places when another one cannot follow', async 
     await mkdir(path.join(folder, 'b.txt'));
     const written: string[] = [];
     const writing = replaceFiles(
-        ['a.txt', 'b.txt', 'c.txt'].map((name) => ({ file: path.join(folder, name), text: 'new' })),
+        ['a.txt', 'b.txt', 'c.txt'].map((name) => ({ file: path.join(folder, name), content: 'new' })),
         ({ file }) => written.push(path.basename(file)),
     );
     await expect(writing).rejects.toThrow(NotWritten);
@@ -50,6 +50,6 @@ it('gives a file the rights that it is to have', async () => {
     const { folder } = await shell({ 'a.txt': 'old' });
     const file = path.join(folder, 'a.txt');
     await chmod(file, 0o640);
-    await replaceFiles([{ file, text: 'new', mode: (await stat(file)).mode }]);
+    await replaceFiles([{ file, content: 'new', mode: (await stat(file)).mode }]);
     expect((await stat(file)).mode & 0o777).toBe(0o640);
 });

@@ -4,14 +4,16 @@ import { cutList } from './cut-list.js';
 import type { DocumentOptions } from './document-options.js';
 import { materialList } from './material-list.js';
 import { modelDocument } from './model-document.js';
+import { offsetTable } from './offset-table.js';
 import type { ShopDocument } from './shop-document.js';
+import { templates } from './templates.js';
 
 /** The formats a document may come in, by the end of their file names. */
-export type FormatName = 'csv' | 'md' | 'json';
+export type FormatName = 'csv' | 'md' | 'json' | 'dxf' | 'svg' | 'pdf';
 
 export interface DocumentKind {
     /** What `build --only` calls it. */
-    readonly kind: 'cut-list' | 'materials' | 'model';
+    readonly kind: 'cut-list' | 'materials' | 'offsets' | 'templates' | 'model';
     readonly title: string;
     /** One sentence: what it is for. */
     readonly description: string;
@@ -19,8 +21,13 @@ export interface DocumentKind {
     readonly formats: readonly FormatName[];
     /** Without the end that says the format. */
     readonly fileName: string;
-    make(casework: Casework, options: DocumentOptions): ShopDocument;
+    /** Why a design may have none of it, as the end of a sentence; undefined for what every design has. */
+    readonly missing?: string;
+    /** Undefined where the design has nothing of it. */
+    make(casework: Casework, options: DocumentOptions): ShopDocument | undefined;
 }
+
+const nothingCurved = 'no flat part of it follows a curve';
 
 /** The documents in the order in which they are written. */
 export const documentKinds: readonly DocumentKind[] = [
@@ -39,6 +46,27 @@ export const documentKinds: readonly DocumentKind[] = [
         formats: ['md', 'csv', 'json'],
         fileName: 'materials',
         make: (casework, options) => ({ is: 'sheet', sheet: materialList(casework, options) }),
+    },
+    {
+        kind: 'offsets',
+        title: 'Offsets',
+        description: 'How deep each curved part is at even steps from both ends, finished and without its bands.',
+        formats: ['md', 'csv', 'json'],
+        fileName: 'offsets',
+        missing: nothingCurved,
+        make: (casework, options) => {
+            const sheet = offsetTable(casework, options);
+            return sheet && { is: 'sheet', sheet };
+        },
+    },
+    {
+        kind: 'templates',
+        title: 'Templates',
+        description: 'The curved parts at full size: the line to cut, the finished line, and where others meet them.',
+        formats: ['pdf', 'svg', 'dxf'],
+        fileName: 'templates',
+        missing: nothingCurved,
+        make: templates,
     },
     {
         kind: 'model',

@@ -5,6 +5,8 @@ import type { Finding } from '../rules/index.js';
 export interface DocumentOptions {
     /** The system sizes are printed in; that of the project where it is not given. */
     readonly units?: 'in' | 'mm';
+    /** Between the offsets of a curve, in millimetres; 2in or 50mm where it is not given. */
+    readonly spacing?: number;
     /** Where a span is in the text. Casework knows offsets only. */
     readonly locate: Locate;
     /** What the rules found in the casework, to be passed on. */

@@ -64,6 +64,11 @@ export function sizeAmount(measure: Measure, print: PrintStyle): Amount {
     return { quantity: measure.quantity, printed: formatLength(measure.quantity, columnStyle(print)) };
 }
 
+/** A length that came through a curve, in millimetres, for a column whose heading has the unit. */
+export function lengthAmount(millimetres: number, print: PrintStyle): Amount {
+    return { quantity: quantity.of(millimetres, unitOf('mm')), printed: formatLength(millimetres, columnStyle(print)) };
+}
+
 /** A part's or a piece's size as a cell; what is not known of it stays unknown. */
 export function sizeCell(size: Size, print: PrintStyle): Cell {
     const amount = (measure: Measure | undefined) => measure && sizeAmount(measure, print);

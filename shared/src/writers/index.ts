@@ -1,2 +1,3 @@
-/** File formats, one file each: sheets and data in, text out. Knows no casework and touches no file. */
+/** File formats, one file each: sheets, data and drawings in, text or bytes out. Knows no casework and touches no file. */
+export { type PaperName, papers } from './paper.js';
 export { writeDocument } from './write-document.js';

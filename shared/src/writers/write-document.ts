@@ -1,21 +1,54 @@
-/** A document in a format, as the text of its file. */
+/** A document in a format, as the content of its file. */
 import type { FormatName, Sheet, ShopDocument } from '../documents/index.js';
+import { type Drawing, sideBySide } from '../drawing/index.js';
 import { writeCsv } from './csv.js';
+import { writeDxf } from './dxf.js';
 import { sheetAsData, writeJson } from './json.js';
 import { writeMarkdown } from './markdown.js';
+import type { PaperName } from './paper.js';
+import { writePdf } from './pdf.js';
+import { writeSvg } from './svg.js';
 
-const sheetWriters: Readonly<Record<FormatName, (sheet: Sheet) => string>> = {
+export interface WriteOptions {
+    /** What drawings at full size are printed on; letter for a document in inches and A4 in millimetres where it is not given. */
+    readonly paper?: PaperName;
+}
+
+/** Between two drawings in one file, in millimetres. */
+const gap = 100;
+
+const sheetWriters: Partial<Readonly<Record<FormatName, (sheet: Sheet) => string>>> = {
     csv: writeCsv,
     md: writeMarkdown,
     json: (sheet) => writeJson(sheetAsData(sheet)),
 };
 
+const drawingWriters: Partial<Readonly<Record<FormatName, (drawing: Drawing) => string>>> = { dxf: writeDxf, svg: writeSvg };
+
 /**
- * The text of a document, to be written as UTF-8.
- * @throws RangeError if data that is no sheet is asked for in another format than JSON; its kind says which formats it comes in.
+ * The content of a document's file: text, to be written as UTF-8, or bytes.
+ * @throws RangeError for a format in which such a document does not come; its kind says in which it does
  */
-export function writeDocument(document: ShopDocument, format: FormatName): string {
-    if (document.is === 'sheet') return sheetWriters[format](document.sheet);
-    if (format !== 'json') throw new RangeError(`data can be written as json, not as ${format}`);
-    return writeJson(document.data);
+export async function writeDocument(
+    document: ShopDocument,
+    format: FormatName,
+    { paper }: WriteOptions = {},
+): Promise<string | Uint8Array> {
+    switch (document.is) {
+        case 'sheet': {
+            const write = sheetWriters[format];
+            if (!write) throw new RangeError(`a sheet cannot be written as ${format}`);
+            return write(document.sheet);
+        }
+        case 'data':
+            if (format !== 'json') throw new RangeError(`data can be written as json, not as ${format}`);
+            return writeJson(document.data);
+        case 'drawings': {
+            const { drawings, units } = document;
+            if (format === 'pdf') return writePdf(drawings, paper ?? (units === 'in' ? 'letter' : 'a4'), units);
+            const write = drawingWriters[format];
+            if (!write) throw new RangeError(`drawings cannot be written as ${format}`);
+            return write(sideBySide(drawings, gap));
+        }
+    }
 }

@@ -205,6 +205,8 @@ test('every kind of document has its own name and file name, and a title', () =>
     expect(documentKinds.map(({ kind, formats }) => [kind, ...formats])).toEqual([
         ['cut-list', 'md', 'csv', 'json'],
         ['materials', 'md', 'csv', 'json'],
+        ['offsets', 'md', 'csv', 'json'],
+        ['templates', 'pdf', 'svg', 'dxf'],
         ['model', 'json'],
     ]);
     expect(new Set(documentKinds.map(({ fileName }) => fileName)).size).toBe(documentKinds.length);

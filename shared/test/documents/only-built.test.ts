@@ -44,8 +44,8 @@ const withBench = {
 
 test.each(documentKinds.flatMap((kind) => kind.formats.map((format) => ({ kind, format }))))(
     '$kind.kind as $format: what is not built is left out',
-    ({ kind, format }) => {
-        const written = writeDocument(kind.make(withBench, options), format);
-        expect(written).toBe(writeDocument(kind.make(bookcase, options), format));
+    async ({ kind, format }) => {
+        const [some, all] = [withBench, bookcase].map((casework) => kind.make(casework, options));
+        expect(some && (await writeDocument(some, format))).toBe(all && (await writeDocument(all, format)));
     },
 );

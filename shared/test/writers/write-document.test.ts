@@ -4,22 +4,22 @@ import { writeDocument } from '../../src/writers/index.js';
 import { options } from '../documents/options.js';
 import { bookcase } from '../documents/sample-casework.js';
 
-const files = documentKinds.flatMap((kind) =>
-    kind.formats.flatMap((format) => (['in', 'mm'] as const).map((units) => ({ kind, format, units }))),
-);
+const files = documentKinds
+    .filter((kind) => kind.make(bookcase, options))
+    .flatMap((kind) => kind.formats.flatMap((format) => (['in', 'mm'] as const).map((units) => ({ kind, format, units }))));
 
 test.each(files)(
     '$kind.kind as $format in $units: the same bytes each time, and no text that JavaScript made by accident',
-    ({ kind, format, units }) => {
-        const write = () => writeDocument(kind.make(bookcase, { ...options, units }), format);
-        const text = write();
-        expect(write()).toBe(text);
+    async ({ kind, format, units }) => {
+        const write = () => writeDocument(kind.make(bookcase, { ...options, units })!, format);
+        const text = await write();
+        expect(await write()).toBe(text);
         expect(text).not.toMatch(/undefined|NaN|\[object|Infinity|-0\b/);
         expect(text).toContain('Walnut');
     },
 );
 
-test('data is not written as a table', () => {
-    const model = documentKinds.find(({ kind }) => kind === 'model')!.make(bookcase, options);
-    expect(() => writeDocument(model, 'csv')).toThrow('data can be written as json, not as csv');
+test('data is not written as a table', async () => {
+    const model = documentKinds.find(({ kind }) => kind === 'model')!.make(bookcase, options)!;
+    await expect(writeDocument(model, 'csv')).rejects.toThrow('data can be written as json, not as csv');
 });

@@ -1,0 +1,55 @@
+/** The table of offsets: the depth of curved parts at even steps from both ends. */
+import type { Casework } from '../casework/index.js';
+import { type Offset, offsetsFrom, type TemplateShape, templateShapes } from '../drawing/index.js';
+import { sameLength } from '../geometry/index.js';
+import type { DocumentOptions } from './document-options.js';
+import { onlyBuilt } from './only-built.js';
+import { lengthAmount, type PrintStyle, printStyle } from './print-style.js';
+import { projectFacts } from './project-facts.js';
+import type { Cell, Group, Row, Sheet } from './sheet.js';
+import { offsetSpacing, servedInWords } from './template-words.js';
+
+/** The offsets of all that is built; undefined where no flat part follows a curve. */
+export function offsetTable(evaluated: Casework, options: Pick<DocumentOptions, 'units' | 'spacing'>): Sheet | undefined {
+    const casework = onlyBuilt(evaluated);
+    const print = printStyle(casework, options);
+    const shapes = templateShapes(casework);
+    if (shapes.length === 0) return undefined;
+    const unit = print.sizeUnit;
+    return {
+        kind: 'offsets',
+        title: 'Offsets',
+        facts: projectFacts(casework, print),
+        columns: [
+            { key: 'low', heading: 'From the bottom or left', unit, align: 'left' },
+            { key: 'high', heading: 'From the top or right', unit, align: 'left' },
+            { key: 'finished', heading: 'Finished', unit, align: 'left' },
+            { key: 'core', heading: 'Core', unit, align: 'left' },
+        ],
+        groups: shapes.flatMap((shape) => groupsOf(shape, casework, print, offsetSpacing(print.system, options))),
+        notes: [
+            'Depths are from the finished back edge of the part, square to it, to the line.',
+            'The finished line has its bands on; the core line is what the wood is cut to before. Nothing stands where bands take all of the core.',
+        ],
+    };
+}
+
+const ends = { height: { low: 'bottom', high: 'top' }, width: { low: 'left', high: 'right' } } as const;
+
+function groupsOf(shape: TemplateShape, casework: Casework, print: PrintStyle, spacing: number): readonly Group[] {
+    const called = `${shape.line.name}: ${servedInWords(shape, casework)}`;
+    return (['low', 'high'] as const).map((end) => ({
+        heading: `${called}, from the ${ends[shape.over][end]}`,
+        rows: offsetsFrom(end, shape, spacing).map((offset) => rowOf(offset, shape, print)),
+        notes: [],
+    }));
+}
+
+function rowOf({ along, finished, core }: Offset, { length }: TemplateShape, print: PrintStyle): Row {
+    const row = { low: lengthCell(along, print), high: lengthCell(length - along, print), finished: lengthCell(finished, print) };
+    return core === undefined ? row : { ...row, core: lengthCell(core, print) };
+}
+
+function lengthCell(millimetres: number, print: PrintStyle): Cell {
+    return { is: 'amount', amount: lengthAmount(sameLength(millimetres, 0) ? 0 : millimetres, print) };
+}

@@ -1,0 +1,58 @@
+/**
+ * A drawing before any file format: lines and texts in millimetres at full size, x to the right, y up. Circular arcs stay arcs;
+ * other curves come as arcs that stay within `drawingTolerance` of them.
+ */
+import type { ArcRun, Point } from '../geometry/index.js';
+
+/** What a line means; a format gives each its own layer. */
+export type LineRole = 'finished' | 'core' | 'joint' | 'centre' | 'dimension';
+
+/** Runs end to end. */
+export interface DrawnLine {
+    readonly role: LineRole;
+    readonly runs: readonly ArcRun[];
+    readonly closed: boolean;
+}
+
+export interface DrawnText {
+    readonly text: string;
+    /** The left end, middle or right end of its base line. */
+    readonly at: Point;
+    /** Height of its capitals. */
+    readonly height: number;
+    readonly anchor: 'start' | 'middle' | 'end';
+    /** Whether it is read from the right, turned a quarter to the left. */
+    readonly turned: boolean;
+}
+
+export interface Drawing {
+    readonly title: string;
+    readonly lines: readonly DrawnLine[];
+    readonly texts: readonly DrawnText[];
+}
+
+/** How far an arc of a drawing may stray from the curve that it stands for, in millimetres: finer than any tool of a workshop. */
+export const drawingTolerance = 0.001;
+
+/** Width of a line, and its dashes and gaps in turn (none: continuous). */
+export interface LineStyle {
+    /** What the line is called: `FINISHED_LINE`. */
+    readonly layer: string;
+    readonly width: number;
+    readonly dashes: readonly number[];
+}
+
+/**
+ * Line types of ISO 128, wide to narrow 2 : 1 (from memory): wide continuous for the edge that is cut; narrow long dash double dot for the
+ * finished outline around a blank; narrow continuous for positions and dimensions; narrow long dash dot for centre lines.
+ */
+export const lineStyles: Readonly<Record<LineRole, LineStyle>> = {
+    finished: { layer: 'FINISHED_LINE', width: 0.25, dashes: [12, 2, 0.5, 2, 0.5, 2] },
+    core: { layer: 'CORE_LINE', width: 0.5, dashes: [] },
+    joint: { layer: 'JOINT_POSITION', width: 0.25, dashes: [] },
+    centre: { layer: 'CENTRE_LINE', width: 0.18, dashes: [12, 2, 0.5, 2] },
+    dimension: { layer: 'DIMENSION', width: 0.18, dashes: [] },
+};
+
+/** The layer of texts. */
+export const textLayer = 'TEXT';

@@ -1,0 +1,251 @@
+/**
+ * PDF of drawings at full size, tiled onto sheets of paper: a page that shows how the sheets go together, then each sheet with what it
+ * shares with its neighbours, where it is cut, marks to lay it by, and a bar to measure. No dates: the same drawings give the same bytes.
+ */
+import {
+    appendBezierCurve,
+    clip,
+    closePath,
+    concatTransformationMatrix,
+    degrees,
+    endPath,
+    lineTo,
+    moveTo,
+    PDFDocument,
+    type PDFFont,
+    type PDFOperator,
+    type PDFPage,
+    popGraphicsState,
+    pushGraphicsState,
+    rectangle,
+    StandardFonts,
+    setDashPattern,
+    setLineWidth,
+    stroke,
+} from '@cantoo/pdf-lib';
+import { type Drawing, type DrawnLine, type DrawnText, type LineStyle, lineStyles } from '../drawing/index.js';
+import { type ArcRun, add, angleOf, direction, distance, type Extent, type Point, runMiddle, scale, subtract } from '../geometry/index.js';
+import type { PaperName } from './paper.js';
+import { overlap, type Tile, type Tiling, tile, tileName } from './tiles.js';
+
+/** Points of PDF in a millimetre. */
+const pointsPerMillimetre = 72 / 25.4;
+/** Height of the capitals over the size of Helvetica (its font metrics, from memory). */
+const capHeight = 0.718;
+
+/** The bytes of a PDF file with every drawing, one after the other. */
+export async function writePdf(drawings: readonly Drawing[], paper: PaperName, units: 'in' | 'mm'): Promise<Uint8Array> {
+    const document = await PDFDocument.create({ updateMetadata: false });
+    document.setTitle(drawings.map(({ title }) => title).join('; '));
+    document.setCreator('Casewright');
+    const font = await document.embedFont(StandardFonts.Helvetica);
+    for (const drawing of drawings) {
+        const tiling = tile(drawing, paper);
+        const add = () => {
+            const { width, height } = tiling.paper;
+            const page = document.addPage([width * pointsPerMillimetre, height * pointsPerMillimetre]);
+            page.pushOperators(concatTransformationMatrix(pointsPerMillimetre, 0, 0, pointsPerMillimetre, 0, 0));
+            return new Sheet(page, font);
+        };
+        drawIndex(add(), drawing, tiling);
+        for (const one of tiling.tiles) if (!one.isBlank) drawTile(add(), one, drawing, tiling, units);
+    }
+    return document.save({ useObjectStreams: false });
+}
+
+/** A page that is drawn on in millimetres from its lower left corner. */
+class Sheet {
+    constructor(
+        private readonly page: PDFPage,
+        private readonly font: PDFFont,
+    ) {}
+
+    /** What is drawn inside is moved and scaled, and cut off at a frame given in its own millimetres. */
+    within(frame: Extent, corner: Point, factor: number, draw: () => void): void {
+        const { least, most } = frame;
+        this.page.pushOperators(
+            pushGraphicsState(),
+            concatTransformationMatrix(factor, 0, 0, factor, corner.x - least.x * factor, corner.y - least.y * factor),
+            rectangle(least.x, least.y, most.x - least.x, most.y - least.y),
+            clip(),
+            endPath(),
+        );
+        draw();
+        this.page.pushOperators(popGraphicsState());
+    }
+
+    path(runs: readonly ArcRun[], closed: boolean, { width, dashes }: Pick<LineStyle, 'width' | 'dashes'>): void {
+        const from = runs[0]?.from;
+        if (!from) return;
+        this.page.pushOperators(
+            setLineWidth(width),
+            setDashPattern([...dashes], 0),
+            moveTo(from.x, from.y),
+            ...runs.flatMap(segments),
+            ...(closed ? [closePath()] : []),
+            stroke(),
+        );
+    }
+
+    line(from: Point, to: Point, style: Pick<LineStyle, 'width' | 'dashes'>): void {
+        this.path([{ from, to, bulge: 0 }], false, style);
+    }
+
+    text({ text, at, height, anchor, turned }: DrawnText): void {
+        const size = height / capHeight;
+        const shown = inTypeface(text, this.font);
+        const length = this.font.widthOfTextAtSize(shown, size);
+        const before = { start: 0, middle: length / 2, end: length }[anchor];
+        const start = add(at, scale(turned ? { x: 0, y: 1 } : { x: 1, y: 0 }, -before));
+        this.page.drawText(shown, { x: start.x, y: start.y, size, font: this.font, rotate: degrees(turned ? 90 : 0) });
+    }
+
+    say(text: string, at: Point, height: number, anchor: DrawnText['anchor'] = 'start', turned = false): void {
+        this.text({ text, at, height, anchor, turned });
+    }
+}
+
+/** Text in the letters of the typeface: a letter without its accent where it has only that, and otherwise a question mark. */
+function inTypeface(text: string, font: PDFFont): string {
+    const known = new Set(font.getCharacterSet());
+    const has = (letter: string) => known.has(letter.codePointAt(0) ?? 0);
+    return [...text].map((letter) => [letter, letter.normalize('NFD').charAt(0)].find(has) ?? '?').join('');
+}
+
+/** A straight line, or Bezier curves of at most an eighth of a turn, within a millionth of the radius (from memory; measured in tests). */
+function segments(run: ArcRun): readonly PDFOperator[] {
+    const { from, to, bulge } = run;
+    if (bulge === 0) return [lineTo(to.x, to.y)];
+    const turn = 4 * Math.atan(bulge);
+    if (Math.abs(turn) > Math.PI / 4) {
+        const middle = runMiddle(run);
+        const half = Math.tan(turn / 8);
+        return [...segments({ from, to: middle, bulge: half }), ...segments({ from: middle, to, bulge: half })];
+    }
+    const chord = subtract(to, from);
+    const handle = ((4 / 3) * Math.tan(turn / 4) * distance(from, to)) / (2 * Math.sin(turn / 2));
+    const first = add(from, scale(direction(angleOf(chord) - turn / 2), handle));
+    const second = subtract(to, scale(direction(angleOf(chord) + turn / 2), handle));
+    return [appendBezierCurve(first.x, first.y, second.x, second.y, to.x, to.y)];
+}
+
+function drawContent(sheet: Sheet, { lines, texts }: Drawing, styleOf: (line: DrawnLine) => Pick<LineStyle, 'width' | 'dashes'>): void {
+    for (const line of lines) sheet.path(line.runs, line.closed, styleOf(line));
+    for (const text of texts) sheet.text(text);
+}
+
+// ---------------------------------------------------------------- one sheet
+
+const fine = { width: 0.13, dashes: [] };
+const cutLine = { width: 0.13, dashes: [3, 2] };
+
+function drawTile(sheet: Sheet, one: Tile, drawing: Drawing, tiling: Tiling, units: 'in' | 'mm'): void {
+    sheet.within(one.shown, tiling.corner, 1, () => {
+        drawContent(sheet, drawing, ({ role }) => lineStyles[role]);
+        drawCuts(sheet, one);
+    });
+    drawNeighbours(sheet, one, tiling);
+    drawFoot(sheet, one, drawing, tiling, units);
+}
+
+/** Dashed lines where the sheet is cut, and at their crossings marks that every neighbour has at the same place. */
+function drawCuts(sheet: Sheet, { cut, shown }: Tile): void {
+    for (const x of [cut.least.x, cut.most.x]) sheet.line({ x, y: shown.least.y }, { x, y: shown.most.y }, cutLine);
+    for (const y of [cut.least.y, cut.most.y]) sheet.line({ x: shown.least.x, y }, { x: shown.most.x, y }, cutLine);
+    const middle = scale(add(cut.least, cut.most), 0.5);
+    for (const x of [cut.least.x, middle.x, cut.most.x]) {
+        for (const y of [cut.least.y, middle.y, cut.most.y]) if (x !== middle.x || y !== middle.y) drawMark(sheet, { x, y });
+    }
+}
+
+const markRadius = 3;
+
+/** A cross in a circle. */
+function drawMark(sheet: Sheet, at: Point): void {
+    const left = add(at, { x: -markRadius, y: 0 });
+    const right = add(at, { x: markRadius, y: 0 });
+    const circle = [
+        { from: left, to: right, bulge: 1 },
+        { from: right, to: left, bulge: 1 },
+    ];
+    sheet.path(circle, true, fine);
+    const arm = 1.6 * markRadius;
+    sheet.line(add(at, { x: -arm, y: 0 }), add(at, { x: arm, y: 0 }), fine);
+    sheet.line(add(at, { x: 0, y: -arm }), add(at, { x: 0, y: arm }), fine);
+}
+
+/** At each join, the name of the sheet on its other side. */
+function drawNeighbours(sheet: Sheet, one: Tile, { corner, tiles }: Tiling): void {
+    const width = one.shown.most.x - one.shown.least.x;
+    const height = one.shown.most.y - one.shown.least.y;
+    const beside = (columns: number, rows: number) =>
+        tiles.find(({ column, row, isBlank }) => column === one.column + columns && row === one.row + rows && !isBlank);
+    const places: readonly (readonly [number, number, Point, boolean])[] = [
+        [-1, 0, { x: overlap / 4 + 1, y: height / 4 }, true],
+        [1, 0, { x: width - overlap / 4 + 1, y: height / 4 }, true],
+        [0, -1, { x: width / 4, y: height - overlap / 4 - 1 }, false],
+        [0, 1, { x: width / 4, y: overlap / 4 - 1 }, false],
+    ];
+    for (const [columns, rows, at, turned] of places) {
+        const other = beside(columns, rows);
+        if (other) sheet.say(`joins ${tileName(other)}`, add(corner, at), 2, 'middle', turned);
+    }
+}
+
+/** The number of the sheet, what it is of, and a bar to measure. */
+function drawFoot(sheet: Sheet, one: Tile, drawing: Drawing, { corner, columns, rows, paper }: Tiling, units: 'in' | 'mm'): void {
+    const base = corner.y - 10;
+    sheet.say(tileName(one), { x: corner.x, y: base }, 6);
+    sheet.say(drawing.title, { x: corner.x + 18, y: base + 4 }, 2.2);
+    sheet.say(`${columns} across, ${rows} down; print at 100 %, not fitted to the page`, { x: corner.x + 18, y: base }, 2.2);
+    const [length, label] = units === 'in' ? [76.2, '3in'] : [75, '75mm'];
+    const left = paper.width - corner.x - length - 12;
+    sheet.line({ x: left, y: base }, { x: left + length, y: base }, fine);
+    for (let tick = 0; tick <= 3; tick++) {
+        const x = left + (tick * length) / 3;
+        sheet.line({ x, y: base }, { x, y: base + 4 }, fine);
+    }
+    sheet.say(label, { x: left + length + 2, y: base }, 2.5);
+}
+
+// ---------------------------------------------------------------- how the sheets go together
+
+function drawIndex(sheet: Sheet, drawing: Drawing, { paper, tiles, columns, rows }: Tiling): void {
+    const top = paper.height - 22;
+    sheet.say(drawing.title, { x: 15, y: top }, 4);
+    const count = tiles.filter(({ isBlank }) => !isBlank).length;
+    sheet.say(
+        `${count} sheets follow, ${columns} across and ${rows} down. Print at 100 %, not fitted to the page.`,
+        { x: 15, y: top - 9 },
+        2.5,
+    );
+    sheet.say(
+        'Measure the bar at the foot of a sheet first. Cut one of two neighbours along its dashed line, and lay it on the marks of the other.',
+        { x: 15, y: top - 14 },
+        2.5,
+    );
+    const whole = { least: tiles.at(-columns)!.cut.least, most: tiles[columns - 1]!.cut.most };
+    const size = subtract(whole.most, whole.least);
+    const room = { x: paper.width - 30, y: top - 35 };
+    const factor = Math.min(room.x / size.x, room.y / size.y);
+    const corner = { x: 15, y: 15 + room.y - size.y * factor };
+    sheet.within(grown(whole, 1 / factor), add(corner, { x: -1, y: -1 }), factor, () => {
+        for (const { role, runs, closed } of drawing.lines) {
+            if (role !== 'dimension') sheet.path(runs, closed, { width: (lineStyles[role].width * 0.6) / factor, dashes: [] });
+        }
+        for (const one of tiles) drawTileOfIndex(sheet, one, factor);
+    });
+}
+
+function drawTileOfIndex(sheet: Sheet, one: Tile, factor: number): void {
+    const { least, most } = one.cut;
+    const corners = [least, { x: most.x, y: least.y }, most, { x: least.x, y: most.y }];
+    const runs = corners.map((from, index) => ({ from, to: corners[(index + 1) % 4]!, bulge: 0 }));
+    sheet.path(runs, true, { width: 0.13 / factor, dashes: [2 / factor, 1 / factor] });
+    const middle = scale(add(least, most), 0.5);
+    sheet.say(one.isBlank ? 'blank' : tileName(one), middle, (one.isBlank ? 2 : 4) / factor, 'middle');
+}
+
+function grown({ least, most }: Extent, by: number): Extent {
+    return { least: { x: least.x - by, y: least.y - by }, most: { x: most.x + by, y: most.y + by } };
+}
