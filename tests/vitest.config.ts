@@ -13,7 +13,8 @@ export default defineConfig({
                     name: 'fast',
                     include: ['{shared,language,cli,extension}/test/**/*.test.ts', 'tests/**/*.test.ts'],
                     exclude: ['**/node_modules/**', 'tests/out/**'],
-                    testTimeout: 20_000,
+                    testTimeout: 60_000,
+                    hookTimeout: 60_000,
                     // On two cores the default would be one worker, and then vitest runs a group 0 last.
                     maxWorkers: '100%',
                     sequence: { groupOrder: 1 },
