@@ -55,9 +55,12 @@ function checkHiding(file: FileLowering, name: DeclaredName): void {
     if (!hidden || hidden.isUnnamed) {
         return;
     }
+    const isMadeOfIt = name.sort === 'part' && hidden.kind === 'material';
     file.report('NAM-011', declarationSpan(file, name), {
         message: `\`${name.name}\` hides ${describeName(hidden)} of the same name that is declared further out`,
-        hint: 'give one of the two another name',
+        hint: isMadeOfIt
+            ? `if the ${name.kind} is made of it, write \`of ${name.name}\`; else give one of the two another name`
+            : 'give one of the two another name',
         found: `two things called \`${name.name}\``,
         needed: 'a name that is free here',
         related: [{ span: declarationSpan(file, hidden), message: `the other \`${name.name}\` is declared here` }],

@@ -1,5 +1,5 @@
 // Properties against the table of what their owner may say. Knows the table's rows: no statement.
-import type { Expression as DesignExpression, Place, Property, Span, vocabulary } from 'casewright-shared/casework';
+import { type Expression as DesignExpression, type Place, type Property, type Span, vocabulary } from 'casewright-shared/casework';
 import type * as Ast from '../generated/ast.js';
 import { lowerExpression, lowerPlace } from './expressions.js';
 import type { FileLowering } from './file-lowering.js';
@@ -189,13 +189,15 @@ export class PropertyCollector {
         if (near) {
             this.stated.set(near, nameSpan);
         }
+        const isThing = Object.hasOwn(vocabulary.factKinds, name) || Object.hasOwn(vocabulary.recipeKinds, name);
+        const known = own.length === 0 ? `${owner.called} has no properties` : `${owner.called} has ${listWords(own, 'and')}`;
         file.report('PRP-001', nameSpan, {
             message: `${owner.called} has no \`${name}\`${near ? `; did you mean \`${near}\`?` : ''}`,
             found: `\`${name}\``,
             needed: listWords(own, 'or', 40),
             ...(near
                 ? { fix: { title: `write \`${near}\``, span: nameSpan, text: near, safe: false } }
-                : { hint: own.length === 0 ? `${owner.called} has no properties` : `${owner.called} has ${listWords(own, 'and')}` }),
+                : { hint: isThing ? `a \`${name}\` is declared by itself, at the top of the file` : known }),
         });
     }
 

@@ -129,6 +129,11 @@ const EXPLANATIONS: readonly Explain[] = [
             ? { message: `after \`of\` stands a material alone, which says its own thickness: \`of ${material.image}\``, at: thickness! }
             : undefined;
     },
+    function thingDeclaredInCase({ token, needed, before: [name, kind, ...more] }) {
+        return token.image === ':' && needed === NOTHING_MORE && isWord(name) && isWord(kind) && more.length === 0
+            ? `\`${kind.image} ${name.image} : ...\` is declared by itself, at the top of the file`
+            : undefined;
+    },
     function andBetweenNames({ token, needed, before: [previous], next }) {
         return token.image === 'and' && needed === NOTHING_MORE && isWord(previous) && next && isWord(next)
             ? `several are named with commas between them: \`${previous.image}, ${next.image}\``

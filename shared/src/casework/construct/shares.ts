@@ -157,7 +157,8 @@ class Division {
             return Array.from({ length: this.needed }, () => ({ is: 'share', parts: Rational.one }));
         const expressions = list.is === 'list' ? list.items : [list];
         if (expressions.length !== this.needed) {
-            const what = this.of === 'between' ? 'openings' : 'sizes';
+            const what = this.of === 'between' ? 'opening' : 'size';
+            const counted = (count: number) => `${count} ${what}${count === 1 ? '' : 's'}`;
             return this.construction.report('PLC-006', {
                 span: this.list.span,
                 message:
@@ -165,8 +166,8 @@ class Division {
                         ? `${this.parts.length === 1 ? 'one part makes' : `${this.parts.length} parts make`} ${this.needed} openings; ${expressions.length === 1 ? 'one is' : `${expressions.length} are`} given`
                         : `${this.parts.length} cases stand here; ${expressions.length === 1 ? 'one size is' : `${expressions.length} sizes are`} given`,
                 hint: 'give one entry for each, or `equal`',
-                found: `${expressions.length} ${what}`,
-                needed: `${this.needed} ${what}`,
+                found: counted(expressions.length),
+                needed: counted(this.needed),
             });
         }
         const items: Item[] = [];

@@ -38,10 +38,10 @@ const angles: Properties = {
 
 /** What every part may say. */
 const common: Properties = {
-    width: size('Size from left to right, or shares of it.', 'width equal'),
+    width: size('Size across its length: of a side or a shelf from back to front, of a kick or a rail from bottom to top.', 'width 4in'),
     height: size('Size from bottom to top, or shares of it.', 'height 34in'),
     depth: size('Size from back to front, or shares of it.', 'depth 12in'),
-    length: size('Size along its length.', 'length 24in'),
+    length: size('Size along its length: of a side or a back from bottom to top, of a shelf or a kick from left to right.', 'length 24in'),
     thickness,
     layers,
     grain,
