@@ -10,6 +10,7 @@ import {
     type IRecognitionException,
     type IToken,
     MismatchedTokenException,
+    NoViableAltException,
     type TokenType,
 } from 'chevrotain';
 import { impliedTokenAfter } from './implied-token.js';
@@ -34,6 +35,8 @@ interface RecoveringParser {
     reSyncTo(type: TokenType): IToken[];
     canTokenTypeBeInsertedInRecovery(type: TokenType): boolean;
     canTokenTypeBeDeletedInRecovery(type: TokenType): boolean;
+    getFollowsForInRuleRecovery(type: TokenType, index: number): TokenType[];
+    raiseNoAltException(occurrence: number, description: string | undefined): never;
     tryInRuleRecovery(expected: TokenType, follows: TokenType[]): IToken;
     tryInRepetitionRecovery(rule: Rule, args: unknown[], canGoOn: () => boolean, expected: TokenType): void;
 }
@@ -79,6 +82,9 @@ export class LineRecovery {
         };
         parser.canTokenTypeBeInsertedInRecovery = (type) => IMAGINED.has(type.name);
         parser.canTokenTypeBeDeletedInRecovery = () => !KEPT.has(parser.LA(1).tokenType.name);
+        // What could follow an imagined token is found by a walk through the grammar: only for tokens that are ever imagined.
+        const followsOfImagined = parser.getFollowsForInRuleRecovery.bind(parser);
+        parser.getFollowsForInRuleRecovery = (type, index) => (IMAGINED.has(type.name) ? followsOfImagined(type, index) : []);
         const recoverInRepetition = parser.tryInRepetitionRecovery.bind(parser);
         parser.tryInRepetitionRecovery = (rule, args, canGoOn, expected) => {
             if (expected !== EOF && expected.name !== '}') {
@@ -88,6 +94,7 @@ export class LineRecovery {
                 rule.apply(parser, args);
             }
         };
+        parser.raiseNoAltException = () => this.raiseNoAlternative();
         const recoverInRule = parser.tryInRuleRecovery.bind(parser);
         parser.tryInRuleRecovery = (expected, follows) =>
             (expected.name === '{' ? this.skipToBrace() : undefined) ?? recoverInRule(expected, follows);
@@ -102,6 +109,21 @@ export class LineRecovery {
         if (tokenType !== this.tokens.endOfStatement && tokenType !== EOF) {
             this.skipBrokenStatement(this.tokens.endOfStatement);
         }
+    }
+
+    /** The parser would list every path of tokens that could have stood here; the messages need only the rule. */
+    private raiseNoAlternative(): never {
+        const { parser } = this;
+        const actual = parser.LA(1);
+        const previous = parser.LA(0);
+        const message = this.messages.buildNoViableAltMessage({
+            expectedPathsPerAlt: [],
+            actual: [actual],
+            previous,
+            customUserDescription: '',
+            ruleName: parser.getCurrRuleFullName(),
+        });
+        throw parser.SAVE_ERROR(new NoViableAltException(message, actual, previous));
     }
 
     private skipBrokenStatement(expected: TokenType): void {

@@ -1,18 +1,28 @@
 // What a token or a pair of words means as a plain value. Knows terminals and the rules of two words: nothing of measures.
-import { type CstNode, CstUtils, DefaultValueConverter, type GrammarAST, type ValueType } from 'langium';
+import { type CstNode, CstUtils, DefaultValueConverter, type GrammarAST, ValueConverter, type ValueType } from 'langium';
 
-/** Rules whose words belong together but stand apart in the text: `left of`, `each end`, `board foot`. */
-const RULES_OF_SEVERAL_WORDS = new Set(['FaceRelation', 'MeasureWord', 'RateUnit']);
-
+/** All values are texts: measures are read later, where their unit is asked for. */
 export class CasewrightWordValues extends DefaultValueConverter {
     protected override runConverter(rule: GrammarAST.AbstractRule, input: string, cstNode: CstNode): ValueType {
-        if (rule.name === 'OPEN_STRING') {
-            return input.slice(1);
+        switch (rule.name) {
+            case 'STRING':
+                return ValueConverter.convertString(input);
+            case 'OPEN_STRING':
+                return input.slice(1);
+            // Words that belong together but stand apart in the text: `left of`, `each end`, `board foot`.
+            case 'FaceRelation':
+            case 'MeasureWord':
+            case 'RateUnit':
+                return wordsOf(cstNode).join(' ');
+            default:
+                return input;
         }
-        if (RULES_OF_SEVERAL_WORDS.has(rule.name)) {
-            const words = CstUtils.flattenCst(cstNode).filter((leaf) => !leaf.hidden);
-            return words.map((leaf) => leaf.text).join(' ');
-        }
-        return super.runConverter(rule, input, cstNode);
     }
+}
+
+function wordsOf(cstNode: CstNode): string[] {
+    return CstUtils.flattenCst(cstNode)
+        .filter((leaf) => !leaf.hidden)
+        .map((leaf) => leaf.text)
+        .toArray();
 }
