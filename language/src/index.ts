@@ -1,6 +1,6 @@
 export type { Analysis } from './analysis/analysis.js';
 export type { PlaceInText } from './analysis/place.js';
 export type { ReadFile } from './analysis/texts.js';
-export { type CasewrightAddedServices, CasewrightModule, type CasewrightServices, createCasewrightServices } from './casewright-module.js';
+export { type CasewrightServices, createCasewrightServices } from './casewright-module.js';
 export { createTextFormatter } from './formatting/text-formatter.js';
 export { openWorkspace, type PlacedFinding, type Workspace, type WorkspaceOptions } from './open-workspace.js';

@@ -49,7 +49,7 @@ export function openWorkspace({ readFile }: WorkspaceOptions): Workspace {
 }
 
 /** The findings of several analyses, each once: what is wrong in a file that two of them use is found by both. */
-export function placedFindings(analyses: readonly Analysis[]): readonly PlacedFinding[] {
+function placedFindings(analyses: readonly Analysis[]): readonly PlacedFinding[] {
     const found = new Map<string, PlacedFinding>();
     for (const analysis of analyses) {
         for (const finding of analysis.findings) {

@@ -13,7 +13,7 @@ export function rulePageUri(code: string): string {
 }
 
 /** The text of a document that is no file; undefined where there is none. */
-export function virtualText(uri: URI): string | undefined {
+function virtualText(uri: URI): string | undefined {
     if (uri.scheme !== scheme) {
         return undefined;
     }

@@ -11,7 +11,7 @@ export interface Sayable {
 }
 
 /** What may be said of the thing whose head or braces a node stands in. */
-export function sayableAt(node: AstNode | undefined): Sayable | undefined {
+function sayableAt(node: AstNode | undefined): Sayable | undefined {
     for (let at = node; at; at = at.$container) {
         switch (at.$type) {
             case 'Fact':

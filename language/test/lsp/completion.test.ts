@@ -82,11 +82,7 @@ describe('at the begin of a line', () => {
 
 describe('names that fit', () => {
     test.each([
-        [
-            'materials and designs, of which a part is made',
-            inCase('shelf Low at 9in of <|>'),
-            ['Oak', 'Ply4', 'Ply', 'Wall', 'Rack', 'rows'],
-        ],
+        ['materials and designs, of which a part is made', inCase('shelf Low at 9in of <|>'), ['Oak', 'Ply4', 'Ply', 'Wall', 'rows']],
         ['materials alone in a step', inCase('shelf Low at 9in { edge front band 1/8in of <|> }'), ['Oak', 'Ply4', 'Ply']],
         ['goods', inCase('hold <|>'), ['Cup']],
         ['designs', 'case A { }\nproject "B" { build 2 <|>', ['A']],
@@ -131,7 +127,8 @@ describe('names that fit', () => {
         expect(await offered(inCase('join every <|>'))).toEqual(expect.arrayContaining(['Tier', 'shelf', 'side']));
     });
 
-    test('a thing is not offered in its own head', async () => {
+    test('a thing is not offered in its own head, nor a case in itself', async () => {
+        expect(await offered(inCase('case Part of <|>'))).not.toContain('Rack');
         expect(await offered(inCase('shelf Low at <|>'))).not.toContain('Low');
     });
 

@@ -32,6 +32,17 @@ suite('Casewright in the editor', () => {
         await until('no diagnostic', () => errorsOf(design).length === 0);
     });
 
+    test('a finding leads to the page of its rule, without a network', async () => {
+        await replace(design, 'width  40in', 'width  40');
+        const [found] = await until('a diagnostic', () => errorsOf(design).length > 0 && errorsOf(design));
+        const code = found?.code;
+        assert(typeof code === 'object', `the code is a link: ${JSON.stringify(code)}`);
+        const page = await vscode.workspace.openTextDocument(code.target);
+        assert(page.getText().startsWith(`# ${code.value}: `), page.getText().slice(0, 80));
+        await replace(design, 'width  40', 'width  40in');
+        await until('no diagnostic', () => errorsOf(design).length === 0);
+    });
+
     test('a part says its sizes under the pointer, in both unit systems', async () => {
         const hovers = await ask<vscode.Hover[]>('vscode.executeHoverProvider', place(design, 'Floor at 4in'));
         const text = hovers

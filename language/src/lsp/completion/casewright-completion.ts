@@ -57,7 +57,9 @@ export class CasewrightCompletion implements CompletionProvider {
         const root = document.parseResult.value;
         const brace = blocks.at(-1)?.offset;
         const node = brace === undefined || !root.$cstNode ? root : (CstUtils.findLeafNodeAtOffset(root.$cstNode, brace)?.astNode ?? root);
-        return [...this.names.allAt(node)].filter(({ name }) => name !== nameBeingMade(words)).reverse();
+        const enclosing = blocks.map(({ head }) => nameBeingMade(head));
+        const isOpen = ({ name, sort }: DeclaredName): boolean => sort === 'design' && enclosing.includes(name);
+        return [...this.names.allAt(node)].filter((one) => one.name !== nameBeingMade(words) && !isOpen(one)).reverse();
     }
 
     private namesHere(document: LangiumDocument, visible: readonly DeclaredName[]): NamesHere {
@@ -109,7 +111,7 @@ export class CasewrightCompletion implements CompletionProvider {
 
 const sizesOfStages = ['length', 'width', 'thickness'];
 
-/** A thing is not spoken of in its own head: the `Low` of `shelf Low at`. */
+/** A thing is not spoken of in its own head: the `Low` of `shelf Low at`. Nor does a case stand in itself. */
 function nameBeingMade([first = '', second]: readonly string[]): string | undefined {
     return Object.hasOwn(vocabulary.partKinds, first) || Object.hasOwn(vocabulary.factKinds, first) || first === 'let' ? second : undefined;
 }

@@ -125,7 +125,7 @@ function relationText(text: string): string | undefined {
 }
 
 /** A rule in short, with the way to its page. */
-export function ruleText(rule: Rule | undefined): string | undefined {
+function ruleText(rule: Rule | undefined): string | undefined {
     return (
         rule &&
         `**${rule.code} ${rule.name}** (${rule.severity})\n\n${rule.title}.\n\n${rule.what}\n\n[The whole page](${rulePageUri(rule.code)})`
