@@ -38,8 +38,10 @@ const ends = { height: { low: 'bottom', high: 'top' }, width: { low: 'left', hig
 
 function groupsOf(shape: TemplateShape, casework: Casework, print: PrintStyle, spacing: number): readonly Group[] {
     const called = `${shape.line.name}: ${servedInWords(shape, casework)}`;
-    return (['low', 'high'] as const).map((end) => ({
-        heading: `${called}, from the ${ends[shape.over][end]}`,
+    const stepsMeet = sameLength(shape.length, Math.round(shape.length / spacing) * spacing);
+    const heads = stepsMeet ? (['low'] as const) : (['low', 'high'] as const);
+    return heads.map((end) => ({
+        heading: `${called}, from the ${ends[shape.over][end]}${stepsMeet ? ` or the ${ends[shape.over].high}` : ''}`,
         rows: offsetsFrom(end, shape, spacing).map((offset) => rowOf(offset, shape, print)),
         notes: [],
     }));

@@ -1,7 +1,6 @@
 /** Drawings in millimetres at full size, before any file format. Knows casework and geometry; no documents, no formats. */
 export { type Drawing, type DrawnLine, type DrawnText, type LineRole, type LineStyle, lineStyles, textLayer } from './drawing.js';
 export { type Offset, offsetsFrom } from './offsets.js';
-export { extentOf, moveDrawing, sideBySide } from './place-drawing.js';
-export { scaleBars } from './scale-bar.js';
+export { extentOf, sideBySide } from './place-drawing.js';
 export { type TemplateWords, templateDrawing } from './template-drawing.js';
 export { type TemplateShape, templateShapes } from './template-shape.js';

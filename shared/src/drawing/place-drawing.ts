@@ -44,7 +44,7 @@ export function sideBySide(drawings: readonly Drawing[], gap: number): Drawing {
 }
 
 /** The drawing displaced. */
-export function moveDrawing(drawing: Drawing, by: Point): Drawing {
+function moveDrawing(drawing: Drawing, by: Point): Drawing {
     return {
         title: drawing.title,
         lines: drawing.lines.map((line) => ({

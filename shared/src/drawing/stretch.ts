@@ -30,8 +30,8 @@ export function runsBetween(curve: Curve, from: number, to: number): readonly Ar
 function cut(run: ArcRun, curve: Curve, from: number, to: number): readonly ArcRun[] {
     if (run.to.x <= from + tolerance.geometry || run.from.x >= to - tolerance.geometry) return [];
     const on = (x: number) => ({ x, y: curve.valueAt(x).value });
-    const head = run.to.x > to ? { ...run, to: on(to), bulge: bulgeTo(run, on(to)) } : run;
-    if (head.from.x >= from) return [head];
+    const head = run.to.x > to + tolerance.geometry ? { ...run, to: on(to), bulge: bulgeTo(run, on(to)) } : run;
+    if (head.from.x >= from - tolerance.geometry) return [head];
     return [{ from: on(from), to: head.to, bulge: Math.tan(Math.atan(head.bulge) - Math.atan(bulgeTo(head, on(from)))) }];
 }
 

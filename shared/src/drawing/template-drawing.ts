@@ -110,32 +110,38 @@ function drawEdges(sheet: TemplateSheet): void {
 }
 
 function drawRabbet(sheet: TemplateSheet, say: Say): void {
-    const { rabbet, length, stands } = { ...sheet.shape, stands: sheet.stands };
+    const { rabbet, length } = sheet.shape;
     if (!rabbet) return;
     sheet.draw('joint', [
         [0, rabbet.width],
         [length, rabbet.width],
     ]);
     const text = `rabbet ${say(rabbet.width)} wide, ${say(rabbet.depth)} deep`;
-    sheet.write(text, length * 0.05, rabbet.width + 2 + small, { turned: stands });
+    sheet.write(text, widestGap(sheet.shape)[0] + 15, rabbet.width + 2 + small, { turned: sheet.stands });
 }
 
 function drawJoint(sheet: TemplateSheet, { name, along, across }: TemplateShape['joints'][number], say: Say): void {
+    const { shape, stands } = sheet;
     const middle = (along.from + along.to) / 2;
+    // A square front stands out past a line that falls away under it: the mark ends where the wood does.
+    const front = (place: number) => {
+        const line = (shape.core ?? shape.finished).valueAt(shape.start + place).value - shape.back;
+        return Math.min(across.to, line);
+    };
     for (const face of [along.from, along.to]) {
         sheet.draw('joint', [
             [face, across.from],
-            [face, across.to],
+            [face, front(face)],
         ]);
     }
     sheet.draw('centre', [
-        [middle, across.from - 4],
-        [middle, across.to + 4],
+        [middle, across.from],
+        [middle, front(middle)],
     ]);
-    const faces = sheet.stands ? ['lower face', 'upper face'] : ['left face', 'right face'];
+    const faces = stands ? ['lower face', 'upper face'] : ['left face', 'right face'];
     const text = `${name}: ${faces[0]} ${say(along.from)}, ${faces[1]} ${say(along.to)}`;
     // Above the upper face, or to the left of the left one, where it is clear of the lines.
-    if (sheet.stands) sheet.write(text, along.to + 2, across.from + 25);
+    if (stands) sheet.write(text, along.to + 2, across.from + 25);
     else sheet.write(text, along.from - 2, across.to - 25, { turned: true });
 }
 

@@ -45,7 +45,8 @@ function printed({ tiles }: Tiling): number {
 }
 
 function tileOn(drawing: Drawing, paper: Tiling['paper']): Tiling {
-    const { least, most } = extentOf(drawing);
+    // No line of the drawing lies where a sheet is cut.
+    const { least, most } = grown(extentOf(drawing), overlap);
     const step = { x: paper.width - 2 * margin - overlap, y: paper.height - 2 * margin - foot - overlap };
     const columns = Math.max(1, Math.ceil((most.x - least.x) / step.x));
     const rows = Math.max(1, Math.ceil((most.y - least.y) / step.y));
