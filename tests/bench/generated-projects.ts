@@ -67,7 +67,7 @@ function fileOf(name: string, lines: number, first: number): GeneratedFile {
     return { uri: `${folder}/${name}.case`, text: `edition 1\nuse "shop.case"\n${designs.join('')}` };
 }
 
-export const shop: GeneratedFile = { uri: `${folder}/shop.case`, text: shopLines };
+const shop: GeneratedFile = { uri: `${folder}/shop.case`, text: shopLines };
 
 export function oneLargeFile(lines: number): readonly GeneratedFile[] {
     return [shop, fileOf('large', lines, 1)];

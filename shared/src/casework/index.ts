@@ -1,8 +1,7 @@
 export { type ConstructOptions, construct } from './construct/construct.js';
 export * from './design/design.js';
 export { type LookUp, lookUp } from './explain/look-up.js';
-export { sentenceOf } from './explain/sentence.js';
-export { sayBoth, sayQuantity, sayTolerance, type WhyLine, type WhyOptions, whyLines, whyText } from './explain/why.js';
+export { sayBoth, sayQuantity, sayTolerance, type WhyOptions, whyText } from './explain/why.js';
 export * from './model/casework.js';
 export * from './model/measure.js';
 export * as vocabulary from './vocabulary/index.js';

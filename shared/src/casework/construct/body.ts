@@ -23,7 +23,7 @@ export interface BodyContext {
 }
 
 /** More parts than this are a slip of the keyboard, or no piece of furniture. */
-export const mostParts = 20_000;
+const mostParts = 20_000;
 
 export function runBody(construction: Construction, statements: readonly Statement[], context: BodyContext): void {
     for (const statement of statements) hoist(construction, statement, context);

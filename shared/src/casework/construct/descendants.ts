@@ -2,7 +2,7 @@
 import type { CaseBuild } from './case-build.js';
 import type { PlacedPart } from './placed-part.js';
 
-export function descendants(build: CaseBuild): readonly CaseBuild[] {
+function descendants(build: CaseBuild): readonly CaseBuild[] {
     return build.children.flatMap((child) => [child, ...descendants(child)]);
 }
 

@@ -81,7 +81,7 @@ function edgesInWords({ construction, edges }: PieceContext): readonly string[] 
 }
 
 /** `band 1/8in Walnut`, `rabbet 1/2in deep, 7/32in wide for back`. */
-export function stepInWords(construction: Construction, step: EdgeStep): string {
+function stepInWords(construction: Construction, step: EdgeStep): string {
     const amount = step.amount ? inWords(step.amount) : '';
     const material = step.material === undefined ? '' : ` ${construction.things.thing(step.material)?.name ?? ''}`;
     if (step.does === 'rabbet' || step.does === 'groove') {

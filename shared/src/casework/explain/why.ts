@@ -27,7 +27,7 @@ export interface WhyOptions {
     readonly depth?: number;
 }
 
-export interface WhyLine {
+interface WhyLine {
     readonly depth: number;
     readonly value: string;
     readonly sentence: string;
@@ -35,7 +35,7 @@ export interface WhyLine {
 }
 
 /** The steps of a size, the size itself first. */
-export function whyLines(measure: Measure, options: WhyOptions): readonly WhyLine[] {
+function whyLines(measure: Measure, options: WhyOptions): readonly WhyLine[] {
     const lines: WhyLine[] = [];
     const seen = new Set<Measure>();
     const visit = (one: Measure, depth: number): void => {
