@@ -193,15 +193,6 @@ export class CaseBuild {
             });
             this.scope.bind(parameter.id, () => cell.value);
         }
-        for (const argument of origin.arguments) {
-            if (argument.name === undefined || parameters.some((one) => one.name === argument.name)) continue;
-            const known = parameters.map((one) => one.name).join(', ');
-            this.construction.report('NAM-009', {
-                span: argument.span,
-                message: `\`${this.declaration.name}\` has no parameter \`${argument.name}\``,
-                ...(known ? { hint: `its parameters are ${known}` } : {}),
-            });
-        }
     }
 
     /** The six sides of the case: what it states, or the place it is put in. */

@@ -1,6 +1,6 @@
 /** A design made into casework: every part in its place, every size with its reasons, every piece that is cut. */
 import { type Box, boxAround } from '../../geometry/index.js';
-import type { BuildStatement, Design, DesignDeclaration } from '../design/design.js';
+import type { BuildStatement, Design, DesignDeclaration, Statement } from '../design/design.js';
 import type {
     Allowance,
     Assembly,
@@ -83,15 +83,33 @@ function statesItsSize(declaration: DesignDeclaration): boolean {
     return declaration.phrases.properties.some(({ name }) => name === 'width' || name === 'height' || name === 'depth');
 }
 
-/** Designs that stand in other cases are built there. */
+/** Designs that stand in other cases are built there. One that contains itself is built all the same: that is where it is found out. */
 function usedInCases(design: Design): ReadonlySet<string> {
+    const contents = new Map<string, ReadonlySet<string>>();
+    for (const declaration of design.declarations.values())
+        if (declaration.is === 'design') contents.set(declaration.id, designsIn(declaration.statements));
     const used = new Set<string>();
-    const visit = (statements: DesignDeclaration['statements']): void => {
-        for (const statement of statements) {
+    for (const [owner, inside] of contents) for (const id of inside) if (!contains(contents, id, owner)) used.add(id);
+    return used;
+}
+
+/** Whether a design is in another, directly or further in, or is the other itself. */
+function contains(contents: ReadonlyMap<string, ReadonlySet<string>>, outer: string, inner: string, seen = new Set<string>()): boolean {
+    if (outer === inner) return true;
+    if (seen.has(outer)) return false;
+    seen.add(outer);
+    return [...(contents.get(outer) ?? [])].some((id) => contains(contents, id, inner, seen));
+}
+
+/** The designs that cases in these statements are of. */
+function designsIn(statements: readonly Statement[]): ReadonlySet<string> {
+    const found = new Set<string>();
+    const visit = (some: readonly Statement[]): void => {
+        for (const statement of some) {
             if (statement.is === 'part') {
                 const { of } = statement.phrases;
                 const target = of?.is === 'call' ? of.receiver : of;
-                if (target?.is === 'name') used.add(target.id);
+                if (target?.is === 'name') found.add(target.id);
                 visit(statement.statements);
             } else if (statement.is === 'if') {
                 visit(statement.then);
@@ -101,8 +119,8 @@ function usedInCases(design: Design): ReadonlySet<string> {
             }
         }
     };
-    for (const declaration of design.declarations.values()) if (declaration.is === 'design') visit(declaration.statements);
-    return used;
+    visit(statements);
+    return found;
 }
 
 function makeCase(construction: Construction, { declaration, statement }: Build): CaseBuild {
