@@ -26,7 +26,7 @@ describe('exit codes', () => {
         [2, 'build sound.case --out='],
         [2, 'build sound.case --only drawing'],
         [2, 'build sound.case --only model --format csv'],
-        [2, 'build sound.case --format pdf'],
+        [2, 'build sound.case --format docx'],
         [2, 'build sound.case --units cm'],
         [2, 'build sound.case warned.case'],
         [0, 'why sound.case Low.length'],
@@ -65,9 +65,16 @@ describe('a wrong argument is told', () => {
         ['check --format= a.case', 'casewright: a format of findings is missing\n    there is `text`, `json` and `sarif`\n'],
         [
             'build --only cutlist,model a.case',
-            'casewright: `cutlist` is not a document\n    did you mean `cut-list`?\n    there is `cut-list`, `materials` and `model`\n',
+            'casewright: `cutlist` is not a document\n    did you mean `cut-list`?\n    there is `cut-list`, `materials`, `offsets`, `templates` and `model`\n',
         ],
-        ['build --format csv, a.case', 'casewright: a format of documents is missing\n    there is `md`, `csv` and `json`\n'],
+        [
+            'build --format csv, a.case',
+            'casewright: a format of documents is missing\n    there is `md`, `csv`, `json`, `pdf`, `svg` and `dxf`\n',
+        ],
+        [
+            'build --paper a5 a.case',
+            'casewright: `a5` is not a size of paper\n    did you mean `a4`?\n    there is `a4`, `a3`, `a2`, `a1`, `a0`, `letter`, `legal` and `tabloid`\n',
+        ],
         ['build --only model --format csv a.case', 'casewright: `model` does not come as `csv`\n    it comes as `json`\n'],
         ['why a.case', `casewright: missing required argument \`PATH\`\n${hint}`],
     ])('casewright %s', async (line, told) => {
