@@ -177,6 +177,14 @@ export class PhraseCollector {
         const span = file.span(node);
         const edges = wordsAfter(file, span.start + 'edge'.length, node.edges ?? []);
         const treatment = lowerTreatment(file, node.treatment, 'edging');
+        if (treatment && this.owner.kinds?.some((kind) => vocabulary.partKinds[kind]?.lies === 'assembly')) {
+            file.report('NAM-013', file.word(span.start, 'edge'), {
+                message: `${this.owner.called} has no wood of its own: its edges are those of its parts`,
+                hint: 'say it of the parts, such as `every side { edge front ... }`',
+                found: 'work on an edge of a case',
+                needed: 'a part that has this edge',
+            });
+        }
         return {
             edges,
             ...(node.clause ? { at: (node.clause.places ?? []).map((place) => lowerPlace(file, place, span)) } : {}),

@@ -51,6 +51,14 @@ export function lowerStep(file: FileLowering, node: Ast.Step, recipe: RecipeName
     const options = [...read.options, ...lowerOptions(file, node, kind, row, read.options)];
     const inBraces = node.body ? lowerProperties(file, { called: `\`${kind}\``, table: row.options }, node.body.members ?? []) : [];
     const of = read.of ?? clauses.of;
+    if (row.of && !of && node.value) {
+        file.report('PRP-004', wordSpan, {
+            message: `\`${kind}\` does not say what it is of`,
+            hint: `write it so: \`${row.example}\``,
+            found: `\`${kind}\` without \`of\``,
+            needed: 'a material',
+        });
+    }
     return {
         does: kind,
         ...(read.value === undefined ? {} : { value: read.value }),

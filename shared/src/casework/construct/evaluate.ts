@@ -28,7 +28,7 @@ export function evaluate(construction: Construction, expression: Expression, sco
 function evaluateFresh(construction: Construction, expression: Expression, scope: Scope): Value | undefined {
     switch (expression.is) {
         case 'measure':
-            return { is: 'measure', measure: literal(expression.quantity, expression.span) };
+            return { is: 'measure', measure: literal(expression.quantity, expression.text, expression.span) };
         case 'word':
             return sizeOfCase(expression.word, scope) ?? { is: 'word', word: expression.word };
         case 'text':
@@ -290,11 +290,12 @@ export function expectDimension(
     const found = describeDimension(measure.quantity.dimension);
     const wanted = describeDimension(needed);
     if (measure.quantity.dimension === dimension.none && needed === dimension.length) {
-        const number = real.toNumber(measure.quantity.value);
+        const { kind, about } = measure.why;
+        const number = kind === 'literal' ? about[0] : formatNumber(measure.quantity.value, { decimals: 6, zeros: 'dropped' });
         return construction.report('UNI-001', {
             span,
-            message: `${number} has no unit`,
-            hint: `write ${number}in or ${number}mm`,
+            message: `\`${number}\` has no unit: a length is needed here`,
+            hint: `write \`${number}in\` or \`${number}mm\``,
             found,
             needed: wanted,
         });

@@ -19,8 +19,8 @@ export function derived(of: Quantity, says: Says, inputs: readonly Measure[]): M
     return { quantity: of, why };
 }
 
-export function literal(of: Quantity, span: Span): Measure {
-    return { quantity: of, why: { kind: 'literal', about: [], inputs: [], span } };
+export function literal(of: Quantity, text: string, span: Span): Measure {
+    return { quantity: of, why: { kind: 'literal', about: [text], inputs: [], span } };
 }
 
 /** A value that nobody wrote. `what` it is and `source`, where it comes from. */

@@ -23,7 +23,7 @@ export interface Derivation {
 }
 
 export type DerivationKind =
-    /** written in the text: [] */
+    /** written in the text: [as it is written] */
     | 'literal'
     /** a property of a thing: [property, thing] */
     | 'property'
