@@ -53,6 +53,7 @@ async function tests(): Promise<Outcome> {
     const { code, output } = await npmRun('test');
     const [, passedTests, failedTests] = /(\d+) passed, (\d+) failed\s*$/.exec(output) ?? [];
     if (passedTests === undefined || failedTests === undefined) {
+        console.error(`the tests ended with ${code} before they said how many passed`);
         return { passed: 0, failed: 1 };
     }
     const outcome = { passed: Number(passedTests), failed: Number(failedTests) };
@@ -93,6 +94,13 @@ async function npmRun(script: string, ...options: string[]): Promise<{ code: num
         output += data;
         process.stdout.write(data);
     });
-    const code = await new Promise<number>((resolve) => child.once('close', (status) => resolve(status ?? 1)));
+    const code = await new Promise<number>((resolve) =>
+        child.once('close', (status, signal) => {
+            if (signal !== null) {
+                console.error(`npm run ${script} was ended by ${signal}`);
+            }
+            resolve(status ?? 1);
+        }),
+    );
     return { code, output };
 }
