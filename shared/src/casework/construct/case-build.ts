@@ -230,10 +230,13 @@ export class CaseBuild {
         const property = this.declaration.phrases.properties.find((one) => one.name === name);
         const bound = { name: `the case's ${name}`, stopped: false };
         if (!property?.value) {
+            const isParameter = this.declaration.parameters.some((parameter) => parameter.name === name);
             return this.construction.report('PLC-011', {
                 span: this.declaration.nameSpan,
                 message: `\`${this.declaration.name}\` has no \`${name}\``,
-                hint: `say how ${name === 'width' ? 'wide' : name === 'height' ? 'high' : 'deep'} it is, such as \`${name} ${name === 'depth' ? '12in' : '36in'}\``,
+                hint: isParameter
+                    ? `the parameter is only a value until it is used: write \`${name} ${name}\` in the braces`
+                    : `say how ${name === 'width' ? 'wide' : name === 'height' ? 'high' : 'deep'} it is, such as \`${name} ${name === 'depth' ? '12in' : '36in'}\``,
                 needed: `a ${name}`,
             });
         }

@@ -1,4 +1,4 @@
-import type { Part } from '../../casework/index.js';
+import type { Casework, Part } from '../../casework/index.js';
 import { defineRule } from '../define-rule.js';
 import { frontLinesOf } from '../inspection/front-line.js';
 import { neighboursIn } from '../inspection/neighbours.js';
@@ -54,6 +54,24 @@ case Bookcase of Ply {
 }
 `,
             },
+            {
+                note: 'The boxes fill the case from end to end. They are right by themselves: it is the shelf beside them that has no room.',
+                text: `material Ply : plywood { thickness 3/4in   sheet 48in x 96in   grain length }
+
+case Box of Ply {
+    side Left, Right
+    top
+    join top to every side with { glue }
+}
+
+case Wall of Ply {
+    width 60in   height 36in   depth 11in
+    case Unit[2] of Box width equal
+    shelf »Extra« at 12in
+    join Unit[1] to Unit[2] with { screw #8 x 1 1/4in count 4 }
+}
+`,
+            },
         ],
         good: [
             {
@@ -85,33 +103,55 @@ case Bookcase of Ply {
     check(casework, report) {
         const speaker = speakerFor(casework);
         const lines = frontLinesOf(casework);
+        const standsIn = standingIn(casework);
+        const said = new Set<string>();
         for (const { earlier, later } of neighboursIn(casework)) {
             const shared = sharedWood(casework, lines, earlier, later);
             if (!shared) continue;
+            // A case that stands in another is whole by itself: what does not fit is the part beside it.
+            const [part, other] = standsIn(later, earlier) ? [earlier, later] : [later, earlier];
+            const isOfOneCase = part.assembly === other.assembly;
+            const pair = `${part.path} ${other.assembly}`;
+            if (!isOfOneCase && said.has(pair)) continue;
+            said.add(pair);
+            // `Left` is the name of a side in every case: parts of two cases go by their paths.
+            const names = isOfOneCase ? [part.name, other.name] : [part.path, other.path];
+            const [name = '', otherName = ''] = names.map((one) => `\`${one}\``);
             report({
-                span: later.nameSpan,
-                part: later.path,
-                ...(shared.isCross ? sayCross(later, earlier) : sayOverlap(shared, later, earlier, speaker)),
+                span: part.nameSpan,
+                part: part.path,
+                ...(shared.isCross ? sayCross(name, otherName) : sayOverlap(shared, name, otherName, speaker)),
                 needed: 'no wood claimed twice',
-                related: [{ span: earlier.nameSpan, message: `\`${earlier.name}\`, written before it` }],
+                related: [{ span: other.nameSpan, message: otherName + (other === earlier ? ', written before it' : '') }],
             });
         }
     },
 });
 
-function sayOverlap({ axis, depth }: SharedWood, later: Part, earlier: Part, speaker: Speaker): Said {
+function sayOverlap({ axis, depth }: SharedWood, name: string, other: string, speaker: Speaker): Said {
     const by = speaker.millimetres(depth);
     return {
-        message: `\`${later.name}\` and \`${earlier.name}\` claim the same wood: they overlap by ${by} ${direction[axis]}`,
+        message: `${name} and ${other} claim the same wood: they overlap by ${by} ${direction[axis]}`,
         hint: `move one of them by ${by}, or let one into the other with a joint, a rabbet or a groove made for it`,
         found: by,
     };
 }
 
-function sayCross(later: Part, earlier: Part): Said {
+function sayCross(name: string, other: string): Said {
     return {
-        message: `\`${later.name}\` and \`${earlier.name}\` cross: each goes through the other`,
-        hint: `put \`${later.name}\` into one of the openings beside \`${earlier.name}\`, or stop \`${earlier.name}\` at it: what is written later stops where it meets what is written before`,
+        message: `${name} and ${other} cross: each goes through the other`,
+        hint: `put ${name} into one of the openings beside ${other}, or stop ${other} at it: what is written later stops where it meets what is written before`,
         found: 'a crossing',
+    };
+}
+
+/** Whether the first part is of a case that stands in the case of the second. */
+function standingIn(casework: Casework): (part: Part, other: Part) => boolean {
+    const inside = new Map(casework.assemblies.map((assembly) => [assembly.path, assembly.inside]));
+    return (part, other) => {
+        for (let holder = inside.get(part.assembly); holder !== undefined; holder = inside.get(holder)) {
+            if (holder === other.assembly) return true;
+        }
+        return false;
     };
 }
