@@ -48,10 +48,10 @@ const edit: fc.Arbitrary<Edit> = fc.oneof(
 
 /** Lines are deleted, doubled and swapped; words are replaced, put in, or copied from elsewhere in the text. */
 function apply(text: string, change: Edit): string {
-    if (change.does === 'delete' || change.does === 'double' || change.does === 'swap') return applyToLines(text.split('\n'), change);
+    if ('with' in change) return applyToLines(text.split('\n'), change);
     const words = text.split(/(\s+)/);
     const index = Math.floor(change.at * words.length);
-    if (change.does === 'copy') words[index] = words[Math.floor(change.from * words.length)] ?? '';
+    if ('from' in change) words[index] = words[Math.floor(change.from * words.length)] ?? '';
     else if (change.does === 'replace') words[index] = change.by;
     else words.splice(index, 0, ` ${change.by} `);
     return words.join('');

@@ -104,6 +104,57 @@ describe('room kept for what comes later', () => {
             },
         ));
 
+    it('what is left free adds up, in the order of writing; cuts are from the edge of the board', () =>
+        expectIn(
+            caseWith(`leave back 2in for Pipes
+                leave back 1in for Wires
+                side Left, Right { edge back rabbet 1/4in deep for back }
+                back of Quarter
+                shelf Deck at 20in
+                panel Pipes
+                panel Wires`),
+            {
+                'C.Left.back': '3in',
+                'C.back.front': '3 1/4in',
+                'C.back.width': '39in',
+                'C.Deck.back': '3 1/4in',
+                'C.Pipes.front': '2in',
+                'C.Wires.front': '3in',
+            },
+        ));
+
+    it('two backs side by side lie in one plane, each in the rabbet of its side and up to the post between them', () =>
+        expectIn(
+            caseWith(`side Left at left { edge back rabbet 1/4in deep for WestBack }
+                side Right at right { edge back rabbet 1/4in deep for EastBack }
+                divider Post at middle as West, East
+                back WestBack of Quarter in West
+                back EastBack of Quarter in East
+                shelf Deck in West at 20in`),
+            {
+                // an opening of 18 7/8in and 1/4in into the side
+                'C.West.WestBack.width': '19 1/8in',
+                'C.East.EastBack.width': '19 1/8in',
+                'C.East.EastBack.front': '1/4in',
+                'C.Right.width': '12in',
+                'C.Post.width': '11 3/4in',
+                'C.West.Deck.width': '11 3/4in',
+            },
+        ));
+
+    it('a top that is cut for the back takes it in too', () =>
+        expectIn(
+            caseWith(
+                'top { edge back rabbet 3/8in deep for back }\nside Left, Right { edge back rabbet 1/4in deep for back }\nback of Quarter',
+            ),
+            {
+                // under the top 59 1/4in, and 3/8in into it
+                'C.back.length': '59 5/8in',
+                'C.back.width': '39in',
+                'C.top.width': '12in',
+            },
+        ));
+
     it('room for a part that this build leaves out is not kept', () =>
         expectIn(
             `${stock}

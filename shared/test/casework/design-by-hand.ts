@@ -44,7 +44,7 @@ export function property(of: string, value?: Expression): Property {
 export function place(distance: Expression): Place {
     return { distance, span: span() };
 }
-export function phrases(more: Partial<Phrases> = {}): Phrases {
+function phrases(more: Partial<Phrases> = {}): Phrases {
     return { at: [], openings: [], mirrored: false, properties: [], edges: [], leaves: [], ...more };
 }
 
