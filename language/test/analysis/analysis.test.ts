@@ -100,6 +100,17 @@ describe('a workspace without an editor', () => {
         expect(lines).toEqual([1, 2]);
     });
 
+    test('a case with a curve ends also where no material, and so no place along the curve, is known', async () => {
+        const curved = design
+            .replace('depth  12in', 'depth  Sweep')
+            .replace(
+                '    let gap',
+                '    curve Sweep of depth over height {\n        from 17in at bottom\n        to 12in at top\n        bow out 1in\n    }\n    let gap',
+            );
+        const found = await open({ 'a.case': curved }).check(['file:///work/a.case']);
+        expect(found.map(said)).toContain('a.case:2:5 NAM-003');
+    });
+
     test('every beginning of a design is analysed without a throw', async () => {
         const texts = Object.fromEntries(
             Array.from({ length: Math.ceil(design.length / 7) }, (_, index) => [`${index}.case`, design.slice(0, index * 7)]),

@@ -105,10 +105,10 @@ export class CurveLaw {
         return derived(depth, this.says(`its ${which === 'greatest' ? 'deepest' : 'shallowest'} place between ${where}`), [from, to]);
     }
 
-    /** The depths, in millimetres, at which it lies between two abscissas. */
+    /** The depths, in millimetres, at which it lies between two abscissas; undefined where one of them is not known. */
     range(low: number, high: number): { readonly least: number; readonly most: number } | undefined {
         const { curve } = this;
-        if (!curve) return undefined;
+        if (!curve || Number.isNaN(low) || Number.isNaN(high)) return undefined;
         const [a, b] = [curve.valueAt(low).value, curve.valueAt(high).value];
         let [least, most] = a < b ? [a, b] : [b, a];
         for (const turn of this.turnsOf(curve)) {

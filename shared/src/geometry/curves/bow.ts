@@ -164,7 +164,9 @@ class ElasticaBow extends CurveByDistance implements BowCurve {
             }
             lastStep = Math.abs(step);
             share += step;
-            if (lastStep * lastStep * this.alongX <= tolerance.convergence * slope || lastStep <= tolerance.convergence) {
+            // said by what goes on, so that a place that is no number ends the search too
+            const goesOn = lastStep * lastStep * this.alongX > tolerance.convergence * slope && lastStep > tolerance.convergence;
+            if (!goesOn) {
                 const y = this.middle.y + place.along * this.alongY + place.height * this.riseY;
                 return { share, y: y + (step * (this.alongY * turnCosine + this.riseY * turnSine)) / Math.PI, slope };
             }

@@ -39,6 +39,10 @@ describe('a bow on a tilted string, 17 1/2 in at the floor to 12 in at 66 in, ou
         expect(bow.curvatureAt(bow.length)).toBeCloseTo(0, 15);
     });
 
+    test('a place that is no number has a depth that is no number, and ends the search', () => {
+        expect(bow.valueAt(Number.NaN).value).toBeNaN();
+    });
+
     test('past its ends it holds its last value and says so', () => {
         expect(bow.valueAt(-0.001)).toEqual({ value: foot.y, beyond: true });
         expect(bow.valueAt(66.5 * inch)).toEqual({ value: head.y, beyond: true });
