@@ -1,7 +1,7 @@
 /** Sums, products and comparisons of measures, with messages when dimensions do not agree. */
 
 import { tolerance } from '../../geometry/index.js';
-import { type Dimension, describeDimension, dimension, type Quantity, quantity, real } from '../../quantity/index.js';
+import { type Dimension, describeDimension, dimension, type Quantity, quantity, type Real, real } from '../../quantity/index.js';
 import type { BinaryOperator, Expression } from '../design/design.js';
 import type { Measure } from '../model/measure.js';
 import { type Construction, spanKey } from './construction.js';
@@ -33,10 +33,16 @@ function compute(operator: Exclude<Arithmetic, '±'>, a: Quantity, b: Quantity):
 /** `0.720in ± 0.010in`: one source of deviation, named by where it is stated. */
 function deviate(construction: Construction, left: Measure, right: Measure, at: Binary): Quantity | undefined {
     if (left.quantity.dimension !== right.quantity.dimension) return undefined;
-    const id = spanKey(at.span);
     const limit = quantity.absolute(right.quantity).value;
+    const id = sourceAt(construction, spanKey(at.span), limit);
     construction.deviations.set(id, { id, minus: limit, plus: limit });
     return quantity.deviating(left.quantity, id);
+}
+
+/** The words that state it, and the limit too where the same words state another elsewhere, through a parameter for one. */
+function sourceAt({ deviations }: Construction, words: string, limit: Real): string {
+    const known = deviations.get(words);
+    return known && real.compare(known.plus, limit) !== 0 ? `${words}±${real.toNumber(limit)}` : words;
 }
 
 function reportMismatch(construction: Construction, operator: Arithmetic, left: Measure, right: Measure, at: Binary): undefined {

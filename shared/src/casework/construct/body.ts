@@ -93,6 +93,7 @@ function runRepeat(construction: Construction, statement: Extract<Statement, { i
             span: statement.range.span,
             message: 'a repeat runs over whole numbers',
             found: `${first}..${last}`,
+            needed: 'whole numbers, such as `1..4`',
         });
         return;
     }

@@ -182,7 +182,7 @@ function reportEquallyNarrow(construction: Construction, part: PlacedPart, sourc
             if (!both) continue;
             construction.report('PRP-003', {
                 span: other.span,
-                message: `two rules of the same width both give \`${both}\` to \`${part.path}\``,
+                message: `two rules, neither narrower than the other, give \`${both}\` to \`${part.name}\``,
                 hint: 'make one of them narrower, or say it on the part itself',
                 related: [{ span: source.span, message: 'the other rule' }],
             });

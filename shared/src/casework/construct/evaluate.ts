@@ -223,6 +223,7 @@ function evaluateOther(
 function hintFor(wrong: Value): { readonly hint?: string } {
     if (wrong.is === 'parts')
         return { hint: `name one of its sizes, such as \`${wrong.name}${wrong.parts.length > 1 ? '[1]' : ''}.thickness\`` };
+    if (wrong.is === 'stage') return { hint: `name one of them, such as \`${wrong.part.name}.${wrong.stage}.width\`` };
     return {};
 }
 

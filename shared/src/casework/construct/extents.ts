@@ -51,10 +51,27 @@ export function findExtents(construction: Construction, part: PlacedPart): Exten
         from,
         through: kind ? [kind.thickness] : [],
         obstacles: part.build.partsBefore(part),
-        into: (obstacle, axis, end) => rabbetFor(construction, obstacle, part, axis, end),
         name: part.path,
     };
-    return finish(part, kind, followSized(run, fixed, part));
+    const stated = new Set([...set, ...[...fixed.sizes.keys()].flatMap((axis) => [`${axis}lo`, `${axis}hi`])]);
+    return finish(part, kind, intoCuts(construction, part, followSized(run, fixed, part), stated));
+}
+
+/** A part ends at the boards that bound it, or in them where they are cut for it. */
+function intoCuts(construction: Construction, part: PlacedPart, extents: Extents, stated: ReadonlySet<string>): Extents {
+    const boards = part.build.reserves.filter((reserve) => reserve.isCut && reserve.for.id === part.declaration.id).map(({ by }) => by);
+    const result = { ...extents };
+    for (const board of new Set(boards)) {
+        const axis = board?.kindOf?.thickness;
+        if (!board || !axis) continue;
+        for (const end of ['lo', 'hi'] as const) {
+            const spot = result[axis][end];
+            if (spot.bound.part !== board.path || stated.has(axis + end)) continue;
+            const measure = rabbetFor(construction, board, part, axis, end === 'lo' ? 'hi' : 'lo');
+            if (measure) result[axis] = { ...result[axis], [end]: { ...spot, measure } };
+        }
+    }
+    return result;
 }
 
 /** Runs once to find the ends that sizes are measured from, and once more with those sizes. */

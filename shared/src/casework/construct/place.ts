@@ -8,6 +8,7 @@ import type { Construction } from './construction.js';
 import { evaluate, expectLength } from './evaluate.js';
 import { axisOfFace, facesOfAxis, isFaceName, kindOfPart } from './kinds.js';
 import { because, minus, numberOf, plus, type Says, times } from './measures.js';
+import type { PlacedPart } from './placed-part.js';
 import { type Asker, noOne, type Room, type Spot } from './room.js';
 import type { Scope } from './scope.js';
 import { describeValue, type Value } from './value.js';
@@ -86,6 +87,8 @@ function barePlacement(context: PlaceContext, place: Place, target: Expression, 
         case 'parts': {
             const [part] = value.parts;
             if (!part || value.parts.length > 1) break;
+            const across = spotAcross(context, part, place, normal);
+            if (across) return { ...across, against: true };
             const extent = part.extents.value?.[normal];
             const room = [
                 context.room.face(facesOfAxis[normal].lo, context.asker),
@@ -98,6 +101,12 @@ function barePlacement(context: PlaceContext, place: Place, target: Expression, 
         }
     }
     return noSuchPlace(context, place, `${describeValue(value)} is no place for a part`);
+}
+
+/** `rail at top` of a case with a top: the rail is at that end of the room, and what stands there stops it. */
+function spotAcross(context: PlaceContext, part: PlacedPart, place: Place, normal: Axis): ReturnType<typeof wordSpot> {
+    const { unnamed, name } = part.declaration;
+    return unnamed && isFaceName(name) && axisOfFace(name).axis !== normal ? wordSpot(context, name, place) : undefined;
 }
 
 /** The spot of an edge: its axis and end are known, so a bare distance counts from the low side of the room. */

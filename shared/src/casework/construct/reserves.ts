@@ -9,7 +9,7 @@ import type { Construction } from './construction.js';
 import type { Scoped } from './described.js';
 import { evaluateMeasure, expectLength } from './evaluate.js';
 import { axisOfFace, facesOfAxis, isFaceName } from './kinds.js';
-import { minus, plus } from './measures.js';
+import { minus, numberOf, plus } from './measures.js';
 import type { PlacedPart } from './placed-part.js';
 import type { Asker, Spot } from './room.js';
 import type { Scope } from './scope.js';
@@ -23,6 +23,8 @@ export interface Reserve {
     /** Parts written up to this one do not see it. */
     readonly order: number;
     readonly for: DeclarationName;
+    /** Cut into boards, from their edges, rather than left free beside them. */
+    readonly isCut: boolean;
     /** False where it takes its size from a part that this build leaves out. */
     readonly isKept: () => boolean;
     readonly size: () => Measure | undefined;
@@ -41,23 +43,45 @@ export function nameOfTarget(target: Expression): DeclarationName {
     return { id: undefined, name: target.is === 'word' ? target.word : 'something' };
 }
 
-/** The face less what is kept free there for others than the one who asks. */
+/**
+ * The face less what is kept free there for others than the one who asks. What is left free adds up, in the order of writing; what boards are
+ * cut for is measured from their edges, so that of several cuts the deepest counts, and none for who is cut there or goes into a cut.
+ */
 export function lessReserves(spot: Spot, reserves: readonly Reserve[], face: FaceName, asker: Asker): Spot {
-    const { end } = axisOfFace(face);
+    const here = reserves.filter((reserve) => reserve.face === face && reserve.order < asker.order && reserve.isKept());
+    const isFor = (reserve: Reserve) => reserve.for.id !== undefined && reserve.for.id === asker.declaration?.id;
+    const own = reserves.filter((reserve) => reserve.face === face && (reserve.by === asker || isFor(reserve)));
+    const left = here.filter(({ isCut }) => !isCut);
+    const place = left.findIndex(isFor);
+    const cuts = own.length > 0 ? [] : here.filter(({ isCut }) => isCut);
     let { measure, bound } = spot;
-    // both sides are rabbeted for one back: the room for it is kept once, and not for who is rabbeted for it
-    const seen = new Set(reserves.filter((own) => own.by === asker && own.face === face).map(nameOfReserve));
-    for (const reserve of reserves) {
-        if (reserve.face !== face || reserve.order >= asker.order) continue;
-        if (reserve.for.id !== undefined && reserve.for.id === asker.declaration?.id) continue;
-        const name = nameOfReserve(reserve);
-        if (seen.has(name) || !reserve.isKept()) continue;
-        seen.add(name);
+    const take = ({ reserve, size }: Taken): void => {
         const says = { kind: 'reserve' as const, about: [reserve.for.name], span: reserve.span };
-        measure = end === 'lo' ? plus(measure, reserve.size(), says) : minus(measure, reserve.size(), says);
-        bound = { name: `${reserve.for.name}.${end === 'lo' ? 'front' : 'back'}`, stopped: false };
-    }
+        const isLow = axisOfFace(face).end === 'lo';
+        measure = isLow ? plus(measure, size, says) : minus(measure, size, says);
+        bound = { name: `${reserve.for.name}.${isLow ? 'front' : 'back'}`, stopped: false };
+    };
+    for (const taken of takenFor(place < 0 ? left : left.slice(0, place))) take(taken);
+    const sizes = takenFor(cuts);
+    const deepest = sizes.find(({ size }) => !size) ?? sizes.reduce<Taken | undefined>(deeper, undefined);
+    if (deepest) take(deepest);
     return spot.line ? { measure, bound, line: spot.line } : { measure, bound };
+}
+
+interface Taken {
+    readonly reserve: Reserve;
+    readonly size: Measure | undefined;
+}
+
+function deeper(a: Taken | undefined, b: Taken): Taken {
+    return a && numberOf(a.size) >= numberOf(b.size) ? a : b;
+}
+
+/** Both sides are rabbeted for one back: the room for it is kept once. */
+function takenFor(reserves: readonly Reserve[]): readonly Taken[] {
+    const seen = new Map<string, Reserve>();
+    for (const reserve of reserves) if (!seen.has(nameOfReserve(reserve))) seen.set(nameOfReserve(reserve), reserve);
+    return [...seen.values()].map((reserve) => ({ reserve, size: reserve.size() }));
 }
 
 function nameOfReserve(reserve: Reserve): string {
@@ -92,6 +116,7 @@ export function reservesOfPart(construction: Construction, part: PlacedPart): re
                 by: part,
                 for: target,
                 span: step.span,
+                isCut: true,
                 isKept: () => cutSaysHowWide(step) || isThere(construction, part.build, target),
                 size: () => roomForStep(construction, part, step, scope, target),
             });
@@ -124,6 +149,7 @@ export function reservesOfLeave(
                 face: name,
                 order: part.order,
                 for: target,
+                isCut: part.by !== undefined,
                 isKept: () => size !== undefined || isThere(construction, part.build, target),
                 size: () =>
                     size

@@ -10,7 +10,7 @@ import type { CurveLaw } from './curve-law.js';
 import { axes, facesOfAxis, nameOfFace } from './kinds.js';
 import { because, numberOf } from './measures.js';
 import type { PlacedPart } from './placed-part.js';
-import type { Spot } from './room.js';
+import { noOne, type Spot } from './room.js';
 
 export interface Extent {
     readonly lo: Spot;
@@ -32,8 +32,6 @@ export interface Run {
     /** Axes that an obstacle need not cover: those along which the thing is only as thick as it is. */
     readonly through: readonly Axis[];
     readonly obstacles: readonly PlacedPart[];
-    /** How much further it goes into the obstacle: into its rabbet or groove. */
-    readonly into?: (obstacle: PlacedPart, axis: Axis, end: 'lo' | 'hi') => Spot['measure'];
     readonly name: string;
 }
 
@@ -84,6 +82,7 @@ interface Meeting {
     readonly other: Readonly<Record<Axis, Ends>>;
     /** Under a curve, the least depth of the thing where the other one is: what stands so far forward closes its way. */
     readonly ownDepth: Ends;
+    readonly obstacle: PlacedPart;
 }
 
 /** Where two things share room, each with its own extent there. */
@@ -97,7 +96,7 @@ function meeting(extents: Extents, ends: Readonly<Record<Axis, Ends>>, obstacle:
     const ownDepth = ownLine ? localDepth(ends.y, ownLine, x, z, 'least') : ends.y;
     const otherLine = obstacle.extents.value?.y.hi.line;
     const other = otherLine ? { ...others, y: localDepth(others.y, otherLine, x, z, 'most') } : others;
-    return isThin(common(own.y, other.y)) ? undefined : { own, other, ownDepth };
+    return isThin(common(own.y, other.y)) ? undefined : { own, other, ownDepth, obstacle };
 }
 
 function common(a: Ends, b: Ends): Ends {
@@ -125,16 +124,26 @@ export function endsOf(extents: Extents): Record<Axis, Ends> | undefined {
 }
 
 /** Whether the obstacle closes the way along an axis: it covers the other axes, or the thing is thin there. */
-function isStopped(run: Run, axis: Axis, { own, other, ownDepth }: Meeting, closing: Closing): boolean {
+function isStopped(run: Run, axis: Axis, { own, other, ownDepth, obstacle }: Meeting, closing: Closing): boolean {
     if (run.fixed.has(`${axis}lo`) && run.fixed.has(`${axis}hi`)) return false;
     const needed = { ...own, y: ownDepth };
     return axes.every((across) => {
         if (across === axis || run.through.includes(across)) return true;
         const start = closing === 'where it starts' ? fromOf(run, across) : undefined;
-        const coversLow = other[across].lo <= needed[across].lo + tolerance.fit;
-        const coversHigh = other[across].hi >= needed[across].hi - tolerance.fit;
-        return (start === 'hi' || coversLow) && (start === 'lo' || coversHigh);
+        const covers = (end: 'lo' | 'hi') =>
+            reaches(other[across], needed[across], end) || (run.fixed.has(across + end) && isAtSideOfCase(obstacle, other, across, end));
+        return (start === 'hi' || covers('lo')) && (start === 'lo' || covers('hi'));
     });
+}
+
+function reaches(other: Ends, needed: Ends, end: 'lo' | 'hi'): boolean {
+    return end === 'lo' ? other.lo <= needed.lo + tolerance.fit : other.hi >= needed.hi - tolerance.fit;
+}
+
+/** What reaches a side of the case closes the way there for all that stands past that side. */
+function isAtSideOfCase(obstacle: PlacedPart, own: Readonly<Record<Axis, Ends>>, axis: Axis, end: 'lo' | 'hi'): boolean {
+    const side = numberOf(obstacle.build.room.face(facesOfAxis[axis][end], noOne)?.measure);
+    return Math.abs(own[axis][end] - side) <= tolerance.fit;
 }
 
 /** Where there is not, two parts claim the same wood, and it is not the place that is unclear. */
@@ -148,7 +157,7 @@ function stopAt(run: Run, extents: Extents, obstacle: PlacedPart, axis: Axis, { 
     const side = atLow && !atHigh ? 'lo' : atHigh && !atLow ? 'hi' : oppositeOf(fromOf(run, axis));
     if (!side || run.fixed.has(axis + side)) return undefined;
     const { lo, hi } = extents[axis];
-    return side === 'lo' ? { lo: stoppingSpot(run, obstacle, axis, 'hi'), hi } : { lo, hi: stoppingSpot(run, obstacle, axis, 'lo') };
+    return side === 'lo' ? { lo: stoppingSpot(obstacle, axis, 'hi'), hi } : { lo, hi: stoppingSpot(obstacle, axis, 'lo') };
 }
 
 /** A placed end is where it runs from. */
@@ -162,12 +171,10 @@ function oppositeOf(end: 'lo' | 'hi' | undefined): 'lo' | 'hi' | undefined {
     return end === 'lo' ? 'hi' : end === 'hi' ? 'lo' : undefined;
 }
 
-function stoppingSpot(run: Run, obstacle: PlacedPart, axis: Axis, end: 'lo' | 'hi'): Spot {
+function stoppingSpot(obstacle: PlacedPart, axis: Axis, end: 'lo' | 'hi'): Spot {
     const spot = obstacle.faceSpot(axis, end);
     const face = nameOfFace(obstacle.kind, facesOfAxis[axis][end], obstacle.hand);
     const name = `${obstacle.name}.${face}`;
     const says = { kind: 'stops' as const, about: [name, obstacle.name], span: obstacle.statement.span };
-    const measure = run.into ? run.into(obstacle, axis, end) : undefined;
-    const reached = because(spot?.measure, says);
-    return { measure: measure ?? reached, bound: { name, part: obstacle.path, stopped: true } };
+    return { measure: because(spot?.measure, says), bound: { name, part: obstacle.path, stopped: true } };
 }

@@ -63,7 +63,8 @@ function againstRoom(part: PlacedPart, kind: KindOfPart, end: End): Extent | und
 function endOfRegion(part: PlacedPart, kind: KindOfPart, axis: Axis, end: End): Spot | undefined {
     const extents = roomOf(part);
     if (!extents) return undefined;
-    const from = { ...kind.from, ...part.room.from, [axis]: end };
+    const from: Partial<Record<Axis, End>> = { ...kind.from, ...part.room.from, [axis]: end };
+    for (const placement of part.placements.value?.values() ?? []) if (placement.end !== 'middle') from[placement.axis] = placement.end;
     const obstacles = part.build.partsBefore(part);
     return follow({ extents, free: axes, fixed: new Set(), from, through: [], obstacles, name: part.path }).extents[axis][end];
 }

@@ -1,4 +1,5 @@
 /** What an expression amounts to. Unknown is undefined. */
+import { describeDimension } from '../../quantity/index.js';
 import type { DesignDeclaration, FactDeclaration, RecipeDeclaration } from '../design/design.js';
 import type { Axis, Stage } from '../model/casework.js';
 import type { Measure } from '../model/measure.js';
@@ -34,7 +35,7 @@ export type Value =
 export function describeValue(value: Value): string {
     switch (value.is) {
         case 'measure':
-            return 'a measure';
+            return describeDimension(value.measure.quantity.dimension);
         case 'truth':
             return 'yes or no';
         case 'text':
@@ -51,7 +52,7 @@ export function describeValue(value: Value): string {
         case 'face':
             return `the face \`${value.name}\``;
         case 'stage':
-            return `the ${value.stage} sizes of \`${value.part.path}\``;
+            return `\`${value.part.name}.${value.stage}\`, which is three sizes,`;
         case 'opening':
             return `the opening \`${value.room.name}\``;
         case 'case':
