@@ -132,7 +132,7 @@ function sayOverlap({ axis, depth }: SharedWood, name: string, other: string, sp
     const by = speaker.millimetres(depth);
     return {
         message: `${name} and ${other} claim the same wood: they overlap by ${by} ${direction[axis]}`,
-        hint: `move one of them by ${by}, or let one into the other with a joint, a rabbet or a groove made for it`,
+        hint: `move one of them by ${by}, write first the one that is to run through, or let one into the other with a joint, a rabbet or a groove`,
         found: by,
     };
 }
