@@ -113,6 +113,8 @@ describe('sizes', () => {
         ['a let that depends on itself', 'let x = y + 1in\nlet y = x + 1in\nshelf Low at x', 'PLC-007', 'x'],
         ['a part without a place', 'shelf Low', 'PLC-001', 'Low'],
         ['a part that is only placed the other way', 'shelf Low at left', 'PLC-001', 'Low'],
+        ['a back after a shelf that goes to the wall', 'back', 'PLC-001', 'back'],
+        ['work on an edge of a case', 'edge front { band 1/8in of Ply }', 'NAM-013', 'edge'],
         ['two places one above the other', 'shelf Low at 4in, 6in', 'PLC-006', '6in'],
         ['a text for a place', 'shelf Low at "here"', 'PLC-010', '"here"'],
         ['an edge word for a place', 'shelf Low at 10in past Deck', 'PLC-010', '10in past Deck'],

@@ -56,6 +56,23 @@ describe('what is written first runs through', () => {
                 'C.Middle.height': '60in',
             },
         ));
+
+    it('a rail at the top of a case with a top lies under it, at the front; a stretcher at its back lies before it', () =>
+        expectIn(caseWith('side Left, Right\nback of Quarter\ntop\nrail Nailer at top height 3in\nstretcher Brace at back depth 4in'), {
+            // 60in less the top
+            'C.Nailer.top': '59 1/4in',
+            'C.Nailer.bottom': '56 1/4in',
+            'C.Nailer.front': '12in',
+            'C.Brace.back': '1/4in',
+            'C.Brace.front': '4 1/4in',
+            'C.Brace.upper': '59 1/4in',
+        }));
+
+    it('what stands past the front of the case is stopped by sides that reach the front', () =>
+        expectIn(caseWith('side Left, Right\nshelf Deep at 30in { edge front at 1in past case }'), {
+            'C.Deep.length': '38 1/2in',
+            'C.Deep.width': '13in',
+        }));
 });
 
 describe('room kept for what comes later', () => {
