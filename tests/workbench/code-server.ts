@@ -3,6 +3,7 @@ import { mkdir, mkdtemp, rm, writeFile } from 'node:fs/promises';
 import { type AddressInfo, createServer } from 'node:net';
 import { tmpdir } from 'node:os';
 import * as path from 'node:path';
+import { createWorkspace } from './editor-workspace.js';
 import { installWorkbench, type Workbench } from './install-workbench.js';
 
 /** Settings that keep everything but the tested extension quiet. */
@@ -21,6 +22,7 @@ const SETTINGS = {
     'extensions.ignoreRecommendations': true,
     'git.enabled': false,
     'files.watcherExclude': { '**': true },
+    'files.autoSave': 'off',
     'editor.hover.delay': 100,
     'editor.hover.above': false,
     'window.restoreWindows': 'none',
@@ -31,8 +33,10 @@ const SETTINGS = {
 export interface WorkbenchServer {
     /** Address without a path. */
     readonly url: string;
-    /** The address of the workbench on a folder, with what the web workbench reads from its payload. */
-    workbenchUrl(page: { folder: string; openFile?: string; payload?: readonly (readonly [string, string])[] }): string;
+    /** A copy of the examples of its own, which a test may change. */
+    readonly folder: string;
+    /** The address of the workbench on its folder, with what the web workbench reads from its payload. */
+    workbenchUrl(page?: { openFile?: string; payload?: readonly (readonly [string, string])[] }): string;
     /** The address under which the workbench knows a file of this machine. */
     remote(file: string): string;
     /** What the server has printed so far. */
@@ -44,6 +48,7 @@ export interface WorkbenchServer {
 export async function startWorkbench({ vsix }: { vsix?: string } = {}): Promise<WorkbenchServer> {
     const workbench = await installWorkbench();
     const home = await createProfile();
+    const folder = await createWorkspace();
     const environment = cleanEnvironment(home);
     if (vsix !== undefined) {
         installExtension(workbench, home, environment, vsix);
@@ -54,18 +59,21 @@ export async function startWorkbench({ vsix }: { vsix?: string } = {}): Promise<
     const remote = (file: string) => `vscode-remote://${authority}${file}`;
     return {
         url: `http://${authority}`,
+        folder,
         remote,
         log: running.log,
-        workbenchUrl({ folder, openFile, payload = [] }) {
+        workbenchUrl({ openFile, payload = [] } = {}) {
             const entries = [['skipWelcome', 'true'], ['skipReleaseNotes', 'true'], ...payload];
             if (openFile !== undefined) {
-                entries.push(['openFile', remote(openFile)]);
+                entries.push(['openFile', remote(path.join(folder, openFile))]);
             }
             return `http://${authority}/?folder=${encodeURIComponent(folder)}&payload=${encodeURIComponent(JSON.stringify(entries))}`;
         },
         async stop() {
             await running.stop();
-            await rm(home, { recursive: true, force: true, maxRetries: 5 });
+            for (const written of [home, folder]) {
+                await rm(written, { recursive: true, force: true, maxRetries: 5 });
+            }
         },
     };
 }

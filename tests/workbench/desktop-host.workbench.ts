@@ -1,5 +1,5 @@
 import * as path from 'node:path';
-import { afterAll, inject } from 'vitest';
+import { afterAll } from 'vitest';
 import { startWorkbench } from './code-server.js';
 import { describeHost } from './extension-host.js';
 import { ROOT, SUITE, VSIX } from './paths.js';
@@ -9,7 +9,6 @@ afterAll(() => workbench.stop());
 
 // The extension is the installed one; what the protocol calls the extension under development is an empty stand-in.
 const url = workbench.workbenchUrl({
-    folder: inject('workspace'),
     payload: [
         ['extensionDevelopmentPath', workbench.remote(path.join(ROOT, 'tests/workbench/empty-extension'))],
         ['extensionTestsPath', workbench.remote(SUITE.desktop)],

@@ -2,7 +2,7 @@
 import { mkdir } from 'node:fs/promises';
 import * as path from 'node:path';
 import type { Locator } from 'playwright-core';
-import { afterAll, beforeAll, expect, inject, it } from 'vitest';
+import { afterAll, beforeAll, expect, it } from 'vitest';
 import { type BrowserPage, openChromium } from './chromium.js';
 import { startWorkbench, type WorkbenchServer } from './code-server.js';
 import { OUT, VSIX } from './paths.js';
@@ -14,8 +14,7 @@ beforeAll(async () => {
     await mkdir(OUT, { recursive: true });
     workbench = await startWorkbench({ vsix: VSIX });
     browser = await openChromium();
-    const folder = inject('workspace');
-    await browser.page.goto(workbench.workbenchUrl({ folder, openFile: path.join(folder, 'kiln-lane/kiln-lane.case') }));
+    await browser.page.goto(workbench.workbenchUrl({ openFile: 'kiln-lane/kiln-lane.case' }));
     await line('project').waitFor({ timeout: 60_000 });
 });
 

@@ -1,5 +1,5 @@
 import * as path from 'node:path';
-import { afterAll, inject } from 'vitest';
+import { afterAll } from 'vitest';
 import { startWorkbench } from './code-server.js';
 import { describeHost } from './extension-host.js';
 import { OUT, ROOT } from './paths.js';
@@ -18,7 +18,7 @@ const address = (file: string) => {
     const { host, pathname } = new URL(`${workbench.url}/proxy/${files.port}${file}`);
     return { scheme: 'http', authority: host, path: pathname };
 };
-await describeHost('extension in the web worker host', workbench.workbenchUrl({ folder: inject('workspace') }), {
+await describeHost('extension in the web worker host', workbench.workbenchUrl(), {
     extensions: [address('/extension')],
     extensionTestsPath: address('/extension/suite/web.js'), // the host runs only a suite that lies within an extension under development
 });
