@@ -84,7 +84,8 @@ describe.each(files.map((file) => [file.name, file] as const))('%s', (_, file: D
         for (const { path, box, width, depth, height } of casework.openings.values()) {
             const sizes = { x: width, y: depth, z: height };
             for (const axis of ['x', 'y', 'z'] as const)
-                if (Math.abs(box.most[axis] - box.least[axis] - numberOf(sizes[axis])) > tolerance.fit) wrong.push(`${path} along ${axis}`);
+                if (!box || Math.abs(box.most[axis] - box.least[axis] - numberOf(sizes[axis])) > tolerance.fit)
+                    wrong.push(`${path} along ${axis}`);
         }
         expect(wrong).toEqual([]);
     });

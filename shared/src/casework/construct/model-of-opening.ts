@@ -20,10 +20,11 @@ export function modelOfOpening(room: Room): Opening {
         ends.push([numberOf(a?.measure), numberOf(b?.measure)]);
     }
     const [x, y, z] = ends as [[number, number], [number, number], [number, number]];
+    const isKnown = !ends.flat().some(Number.isNaN);
     return {
         path: room.path,
         name: room.name,
-        box: mirror.box(boxBetween({ x: x[0], y: y[0], z: z[0] }, { x: x[1], y: y[1], z: z[1] })),
+        box: isKnown ? mirror.box(boxBetween({ x: x[0], y: y[0], z: z[0] }, { x: x[1], y: y[1], z: z[1] })) : undefined,
         width: sizes[0],
         depth: sizes[1],
         height: sizes[2],

@@ -94,7 +94,10 @@ export function sayQuantity(of: Quantity, system: 'inch' | 'mm'): string {
     return formatLength(of, { system: 'inch', decimals: 3, zeros: 'dropped' }).text;
 }
 
-/** What the tolerances amount to: `worst ±0.040in, likely ±0.020in, most from WalnutPly.actual`; undefined if nothing deviates. */
+/**
+ * What the tolerances amount to: `worst ±0.040in, likely ±0.020in; most of it from Case.Left`, where more than half comes of one part;
+ * undefined if nothing deviates.
+ */
 export function sayTolerance(measure: Measure, casework: Casework, system: 'inch' | 'mm'): string | undefined {
     const of = measure.quantity;
     if (!of.deviations) return undefined;
@@ -104,7 +107,8 @@ export function sayTolerance(measure: Measure, casework: Casework, system: 'inch
         formatLength(value, system === 'mm' ? { system: 'mm', decimals: 2 } : { system: 'inch', decimals: 3 }).text;
     const both = (minus: string, plus: string): string => (minus === plus ? `±${plus}` : `-${minus} +${plus}`);
     const most = largestContributor(of, casework.deviations);
-    const from = most ? `; most of it from ${nameOfSource(most.source.id)}` : '';
+    const share = !most || most.share <= 0.5 ? undefined : most.share === 1 ? 'all' : 'most';
+    const from = most && share ? `; ${share} of it from ${nameOfSource(most.source.id)}` : '';
     return `worst ${both(say(worst.minus), say(worst.plus))}, likely ${both(say(likely.minus), say(likely.plus))}${from}`;
 }
 

@@ -213,7 +213,8 @@ export interface Piece {
 export interface Opening {
     readonly path: Path;
     readonly name: string;
-    readonly box: Box;
+    /** In millimetres from the corner of its outermost case; undefined while a side of it is unknown. */
+    readonly box: Box | undefined;
     readonly width: Measure | undefined;
     readonly height: Measure | undefined;
     readonly depth: Measure | undefined;
