@@ -17,7 +17,7 @@ describe('hover over a size', () => {
                               ^^^^^
           **17 25/32in shy (451.6mm)**
 
-          worst ±0.010in, likely ±0.006in; most of it from Bookcase.Crown
+          worst ±0.010in, likely ±0.006in
 
           \`\`\`text
           17.78in       from Tier[1].upper to Tier[2].lower
