@@ -250,6 +250,19 @@ describe('places', () => {
             },
         ));
 
+    it('the clear height of a shelf is up to the nearest lying board over it, to a case on it, or to the top of the room', () =>
+        expectIn(
+            `${stock}case Box of Ply { side Left, Right }
+            case C of Ply { width 40in; height 60in; depth 12in
+                side Left, Right
+                shelf Low at 10in
+                shelf Deck at 30in
+                case Over of Box height 20in { edge bottom at 36in }
+                shelf High at 58in
+            }`,
+            { 'C.Low.clear': '19 1/4in', 'C.Deck.clear': '6in', 'C.High.clear': '2in' },
+        ));
+
     it('several parts take several heights, one each', () =>
         expectIn(caseWith('side Left, Right\nshelf Tier[3] at 10in, 20in, 25in'), {
             'C.Tier[1].upper': '10in',

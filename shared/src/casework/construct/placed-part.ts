@@ -170,7 +170,7 @@ export class PlacedPart implements Asker {
             const isOver = (['x', 'y'] as const).every(
                 (axis) => Math.min(ends[axis].hi, own[axis].hi) - Math.max(ends[axis].lo, own[axis].lo) > tolerance.fit,
             );
-            if (isOver && other.kindOf?.thickness === 'z') [nearest, height] = [other, ends.z.lo];
+            if (isOver && (other.isAssembly || other.kindOf?.thickness === 'z')) [nearest, height] = [other, ends.z.lo];
         }
         const above = nearest ? nearest.faceSpot('z', 'lo') : this.build.room.face('top', this);
         if (!above || numberOf(above.measure) <= own.z.hi + tolerance.fit) return undefined;
