@@ -1,4 +1,4 @@
-import type { FaceName, Part } from '../../casework/index.js';
+import type { Axis, FaceName, Part } from '../../casework/index.js';
 import { type Box, tolerance } from '../../geometry/index.js';
 import { defineRule } from '../define-rule.js';
 import { isSound } from '../inspection/sound-parts.js';
@@ -69,7 +69,9 @@ case Bookcase of Ply {
                 span: part.nameSpan,
                 part: part.path,
                 message: `\`${part.name}\` stands ${by} out of the ${out.face} of \`${home.name}\``,
-                hint: `move it, or say that it is meant, such as \`edge ${out.face} at ${by} past case\``,
+                hint: isEdge(part, out.face)
+                    ? `move it, or say that it is meant, such as \`edge ${out.face} at ${by} past case\``
+                    : 'move it, or make the case larger',
                 found: by,
                 needed: 'inside the case',
                 related: [{ span: home.span, message: `\`${home.name}\`` }],
@@ -77,6 +79,13 @@ case Bookcase of Ply {
         }
     },
 });
+
+const axisOf: Readonly<Record<FaceName, Axis>> = { left: 'x', right: 'x', back: 'y', front: 'y', bottom: 'z', top: 'z' };
+
+/** Whether that end of a part is an edge of it, which can be placed by itself. */
+function isEdge(part: Part, face: FaceName): boolean {
+    return part.directions.thickness !== axisOf[face];
+}
 
 /** The face by which a part stands furthest out of a room, of those that are not meant to. */
 function furthestOut(part: Part, room: Box): { readonly face: FaceName; readonly by: number } | undefined {
