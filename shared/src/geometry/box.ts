@@ -31,9 +31,21 @@ export function boxVolume(box: Box): number {
 
 /** What two boxes have in common, when that is more than the tolerance along every axis; boxes that only touch have nothing. */
 export function boxOverlap(a: Box, b: Box, within: number = tolerance.fit): Box | undefined {
-    const least = { x: Math.max(a.least.x, b.least.x), y: Math.max(a.least.y, b.least.y), z: Math.max(a.least.z, b.least.z) };
-    const most = { x: Math.min(a.most.x, b.most.x), y: Math.min(a.most.y, b.most.y), z: Math.min(a.most.z, b.most.z) };
-    return axes.every((axis) => most[axis] - least[axis] > within) ? { least, most } : undefined;
+    if (!boxesShare(a, b, within)) return undefined;
+    return {
+        least: { x: Math.max(a.least.x, b.least.x), y: Math.max(a.least.y, b.least.y), z: Math.max(a.least.z, b.least.z) },
+        most: { x: Math.min(a.most.x, b.most.x), y: Math.min(a.most.y, b.most.y), z: Math.min(a.most.z, b.most.z) },
+    };
+}
+
+/** Whether two boxes share more than the tolerance along every axis; with a tolerance below zero, whether they come so near to each other. */
+export function boxesShare(a: Box, b: Box, within: number = tolerance.fit): boolean {
+    return sharedAlong(a, b, 'x') > within && sharedAlong(a, b, 'y') > within && sharedAlong(a, b, 'z') > within;
+}
+
+/** How much two boxes share along an axis; below zero, how far they are apart. */
+function sharedAlong(a: Box, b: Box, axis: SpaceAxis): number {
+    return Math.min(a.most[axis], b.most[axis]) - Math.max(a.least[axis], b.least[axis]);
 }
 
 /** The volume of what two boxes have in common, 0 where that is within the tolerance along any axis; in cubic millimetres. */
@@ -47,10 +59,14 @@ export function boxOverlapVolume(a: Box, b: Box, within: number = tolerance.fit)
  * more than the tolerance. Boxes that overlap, stand apart or share no more than an edge touch along no axis.
  */
 export function boxContact(a: Box, b: Box, within: number = tolerance.fit): SpaceAxis | undefined {
-    const shared = (axis: SpaceAxis) => Math.min(a.most[axis], b.most[axis]) - Math.max(a.least[axis], b.least[axis]);
-    const meeting = axes.filter((axis) => Math.abs(shared(axis)) <= within);
-    const overlapping = axes.filter((axis) => shared(axis) > within);
-    return meeting.length === 1 && overlapping.length === 2 ? meeting[0] : undefined;
+    let meeting: SpaceAxis | undefined;
+    for (const axis of axes) {
+        const shared = sharedAlong(a, b, axis);
+        if (shared > within) continue;
+        if (shared < -within || meeting !== undefined) return undefined;
+        meeting = axis;
+    }
+    return meeting;
 }
 
 /** The least box around all the boxes; none around no box. */

@@ -20,6 +20,7 @@ export { type FairCurve, fairThrough } from './curves/fair.js';
 export { type CurvatureLaw, type Fairness, fairnessOf } from './curves/fairness.js';
 export { isJoined, type JoinedCurve, joined } from './curves/joined.js';
 export { lineCurve } from './curves/line.js';
+export { type OrdinateRange, ordinateRange } from './curves/ordinate-range.js';
 export { type ParallelCurve, parallelCurve } from './curves/parallel.js';
 export * from './outline.js';
 export { integral } from './quadrature.js';

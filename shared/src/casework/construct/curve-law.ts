@@ -7,6 +7,7 @@ import {
     type CurveOutcome,
     type CurveRefusal,
     lineCurve,
+    ordinateRange,
     type Point,
     parallelCurve,
     point,
@@ -29,7 +30,6 @@ export type CurveUse = 'height' | 'width';
 
 export class CurveLaw {
     protected readonly made: Cell<Curve>;
-    private turns: { readonly of: Curve; readonly at: readonly number[] } | undefined;
     readonly name: string;
     readonly over: CurveUse;
 
@@ -95,13 +95,11 @@ export class CurveLaw {
     extreme(from: Measure | undefined, to: Measure | undefined, which: 'greatest' | 'least', where: string): Measure | undefined {
         const { curve } = this;
         if (!curve || !from || !to) return undefined;
-        const [low, high] = [numberOf(from), numberOf(to)];
-        const inside = this.turnBetween(curve, low, high, which);
-        const ends = [this.at(from, where), this.at(to, where)] as const;
-        const better = (a: number, b: number) => (which === 'greatest' ? a > b : a < b);
-        const end = better(numberOf(ends[1]), numberOf(ends[0])) ? ends[1] : ends[0];
-        if (inside === undefined || !better(curve.valueAt(inside).value, numberOf(end))) return end;
-        const depth = quantity.inBaseUnits(curve.valueAt(inside).value, dimension.length, from.quantity.unit);
+        const [low, high] = [numberOf(from), numberOf(to)].sort((a, b) => a - b) as [number, number];
+        const place = ordinateRange(curve, low, high)[which];
+        if (place.x === numberOf(from)) return this.at(from, where);
+        if (place.x === numberOf(to)) return this.at(to, where);
+        const depth = quantity.inBaseUnits(place.y, dimension.length, from.quantity.unit);
         return derived(depth, this.says(`its ${which === 'greatest' ? 'deepest' : 'shallowest'} place between ${where}`), [from, to]);
     }
 
@@ -109,31 +107,8 @@ export class CurveLaw {
     range(low: number, high: number): { readonly least: number; readonly most: number } | undefined {
         const { curve } = this;
         if (!curve || Number.isNaN(low) || Number.isNaN(high)) return undefined;
-        const [a, b] = [curve.valueAt(low).value, curve.valueAt(high).value];
-        let [least, most] = a < b ? [a, b] : [b, a];
-        for (const turn of this.turnsOf(curve)) {
-            if (turn <= low || turn >= high) continue;
-            const { value } = curve.valueAt(turn);
-            least = Math.min(least, value);
-            most = Math.max(most, value);
-        }
-        return { least, most };
-    }
-
-    private turnBetween(curve: Curve, low: number, high: number, which: 'greatest' | 'least'): number | undefined {
-        let best: number | undefined;
-        for (const turn of this.turnsOf(curve)) {
-            if (turn <= low || turn >= high) continue;
-            const isBetter = best === undefined || (which === 'greatest') === curve.valueAt(turn).value > curve.valueAt(best).value;
-            if (isBetter) best = turn;
-        }
-        return best;
-    }
-
-    /** The abscissas where the line runs level and turns back. */
-    turnsOf(curve: Curve): readonly number[] {
-        if (this.turns?.of !== curve) this.turns = { of: curve, at: turningAbscissas(curve) };
-        return this.turns.at;
+        const { least, greatest } = ordinateRange(curve, Math.min(low, high), Math.max(low, high));
+        return { least: least.y, most: greatest.y };
     }
 
     private says(where: string) {
@@ -210,46 +185,12 @@ class ParallelLaw extends CurveLaw {
         super(construction, declaration, build, scope);
     }
 
-    /** Square to a level line is straight on: a parallel turns where its base does. */
-    override turnsOf(curve: Curve): readonly number[] {
-        return this.base.curve ? this.base.turnsOf(this.base.curve) : super.turnsOf(curve);
-    }
-
     protected override make(): Curve | undefined {
         const { curve } = this.base;
         if (!curve) return undefined;
         const outcome = parallelCurve(curve, -numberOf(this.distance));
         return outcome.ok ? outcome.curve : this.refuse(outcome.refusal, this.declaration);
     }
-}
-
-/** How finely a curve is searched for turns: a shop line has far fewer than this. */
-const searchSteps = 64;
-
-function turningAbscissas(curve: Curve): readonly number[] {
-    const { from, to } = curve.span;
-    const step = (to - from) / searchSteps;
-    const turns: number[] = [];
-    let before = curve.slopeAt(from);
-    for (let index = 1; index <= searchSteps; index++) {
-        const end = index === searchSteps ? to : from + index * step;
-        const slope = curve.slopeAt(end);
-        if (before !== 0 && slope * before < 0) turns.push(levelBetween(curve, end - step, end, Math.sign(before)));
-        else if (slope === 0 && index < searchSteps) turns.push(end);
-        before = slope;
-    }
-    return turns;
-}
-
-/** Where the slope changes its sign, by halving. */
-function levelBetween(curve: Curve, low: number, high: number, sign: number): number {
-    let [a, b] = [low, high];
-    for (let count = 0; count < 100 && b - a > 1e-9; count++) {
-        const middle = (a + b) / 2;
-        if (sign * curve.slopeAt(middle) > 0) a = middle;
-        else b = middle;
-    }
-    return (a + b) / 2;
 }
 
 function sayRefusal(refusal: CurveRefusal, name: string, length: (millimetres: number) => string): readonly [string, string] {

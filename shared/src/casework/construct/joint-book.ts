@@ -6,7 +6,7 @@ import type { Expression, JoinStatement } from '../design/design.js';
 import type { CaseBuild } from './case-build.js';
 import type { Construction } from './construction.js';
 import { allParts, withDescendants } from './descendants.js';
-import { type Meeting, makeJoint, meetingOf, type PlacedJoint, reportApart, type SaidJoint } from './joints.js';
+import { type Meeting, makeJoint, meetingOf, type PlacedJoint, type Recipe, recipeOf, reportApart, type SaidJoint } from './joints.js';
 import { axes } from './kinds.js';
 import type { PlacedPart } from './placed-part.js';
 import type { Scope } from './scope.js';
@@ -35,6 +35,7 @@ export class JointBook {
     /** The joints with which a part enters others, once they were asked for. */
     private readonly entering = new Map<PlacedPart, readonly PlacedJoint[]>();
     private readonly turns = new Map<PlacedJoint, number>();
+    private readonly recipes = new Map<SaidJoint, Recipe>();
 
     /** Made when all parts are there. */
     constructor(
@@ -80,27 +81,39 @@ export class JointBook {
         const joints = this.ownJoints(part).filter((joint) => !winners.has(joint.receives));
         for (const { sentence, enters, receives, at } of winners.values()) {
             if (enters !== part) continue;
-            const joint = makeJoint(this.construction, sentence, enters, receives, at);
+            const joint = makeJoint(this.construction, sentence, this.recipe(sentence), { enters, receives, at });
             this.turns.set(joint, this.sentences.indexOf(sentence));
             joints.push(joint);
         }
         return joints;
     }
 
-    private *candidatesOf(part: PlacedPart): Iterable<Candidate> {
+    private candidatesOf(part: PlacedPart): readonly Candidate[] {
+        const found: Candidate[] = [];
         for (const sentence of this.byPart.get(part) ?? []) {
             const { left, right } = sentence;
-            const partners = new Set([...(left.has(part) ? right : []), ...(right.has(part) ? left : [])]);
-            for (const other of partners) {
-                if (other === part) continue;
+            const consider = (other: PlacedPart): void => {
+                if (other === part) return;
                 const mayEnter = left.has(part) && right.has(other);
                 // where either may enter the other it is the one that was written later, and so fits against the first
                 const isEntering = mayEnter && (part.order > other.order || !(left.has(other) && right.has(part)));
                 const [enters, receives] = isEntering ? [part, other] : [other, part];
                 const at = meetingOf(this.construction, enters, receives);
-                if (at) yield { sentence, enters, receives, at };
-            }
+                if (at) found.push({ sentence, enters, receives, at });
+            };
+            if (left.has(part)) for (const other of right) consider(other);
+            if (right.has(part)) for (const other of left) if (!(left.has(part) && right.has(other))) consider(other);
         }
+        return found;
+    }
+
+    private recipe(said: SaidJoint): Recipe {
+        let recipe = this.recipes.get(said);
+        if (!recipe) {
+            recipe = recipeOf(this.construction, said);
+            this.recipes.set(said, recipe);
+        }
+        return recipe;
     }
 
     /** `shelf Tier with Pinned`: joined so to whatever it runs up to, where no sentence says otherwise. */
@@ -112,7 +125,10 @@ export class JointBook {
         const joint: SaidJoint = { treatment: said.said, onSite: false, span: said.said.span, scope: said.scope };
         return part.build.parts
             .filter((other) => paths.has(other.path))
-            .map((other) => makeJoint(this.construction, joint, part, other, meetingOf(this.construction, part, other)));
+            .map((receives) => {
+                const at = meetingOf(this.construction, part, receives);
+                return makeJoint(this.construction, joint, this.recipe(joint), { enters: part, receives, at });
+            });
     }
 
     private reportTwice(before: Candidate, again: Candidate): void {

@@ -1,5 +1,5 @@
 /** A joint between two parts: where they touch, and what it adds to the part that enters. */
-import { boxContact, boxOverlap, tolerance } from '../../geometry/index.js';
+import { boxContact, boxesShare, tolerance } from '../../geometry/index.js';
 import { dimension } from '../../quantity/index.js';
 import type { Expression, JoinStatement, Place, Span, Step } from '../design/design.js';
 import type { Axis, JointStep } from '../model/casework.js';
@@ -44,42 +44,42 @@ export interface SaidJoint {
     readonly scope: Scope;
 }
 
+/** What a joint is, wherever it is made: its name and its steps, evaluated once for all the pairs that it joins. */
+export interface Recipe {
+    readonly name: string;
+    readonly steps: readonly JointStep[];
+    /** The steps that make what enters longer or shorter. */
+    readonly lengthening: readonly Step[];
+}
+
+export function recipeOf(construction: Construction, { treatment, scope }: SaidJoint): Recipe {
+    const written = stepsOf(construction, treatment);
+    return {
+        name: nameOfTreatment(construction, treatment),
+        steps: written.map((step) => jointStep(construction, step, scope)),
+        lengthening: written.filter(changesLength),
+    };
+}
+
 export function makeJoint(
     construction: Construction,
-    said: SaidJoint,
-    enters: PlacedPart,
-    receives: PlacedPart,
-    at: Meeting | undefined,
+    { scope, onSite, span }: SaidJoint,
+    { name, steps, lengthening }: Recipe,
+    { enters, receives, at }: Pick<PlacedJoint, 'enters' | 'receives' | 'at'>,
 ): PlacedJoint {
-    const { scope, onSite, span } = said;
-    const written = stepsOf(construction, said.treatment);
     const isAtEnd = at !== undefined && at.axis !== enters.kindOf?.thickness;
-    return {
-        enters,
-        receives,
-        recipe: nameOfTreatment(construction, said.treatment),
-        steps: written.map((step) => jointStep(construction, step, scope)),
-        adds: isAtEnd
-            ? addsOf(
-                  construction,
-                  written.filter((step) => isDoneAt(construction, step, enters, at, scope)),
-                  scope,
-              )
-            : { is: 'nothing' },
-        at,
-        onSite,
-        span,
-    };
+    const done = isAtEnd ? lengthening.filter((step) => isDoneAt(construction, step, enters, at, scope)) : [];
+    return { enters, receives, recipe: name, steps, adds: addsOf(construction, done, scope), at, onSite, span };
 }
 
 /** Where two parts touch, seen from the first: faces that meet, or a part let into a rabbet that is cut for it. */
 export function meetingOf(construction: Construction, enters: PlacedPart, receives: PlacedPart): Meeting | undefined {
     const [a, b] = [enters.box, receives.box];
-    if (!a || !b || !boxOverlap(a, b, -tolerance.fit)) return undefined;
+    if (!a || !b || !boxesShare(a, b, -tolerance.fit)) return undefined;
     const axis = boxContact(a, b);
     const middle = (box: typeof a, one: Axis): number => (box.least[one] + box.most[one]) / 2;
     if (axis) return { axis, end: middle(a, axis) < middle(b, axis) ? 'hi' : 'lo' };
-    if (!boxOverlap(a, b)) return undefined;
+    if (!boxesShare(a, b)) return undefined;
     const entered = axes.find((one) => takesIn(construction, receives, enters, one));
     return entered && { axis: entered, end: middle(a, entered) < middle(b, entered) ? 'hi' : 'lo' };
 }
@@ -103,7 +103,6 @@ function isPlaceOfMeeting(construction: Construction, place: Place, part: Placed
 function addsOf(construction: Construction, steps: readonly Step[], scope: Scope): Added {
     let sum: Measure | undefined;
     for (const step of steps) {
-        if (!changesLength(step)) continue;
         const says = { kind: 'joint' as const, about: [step.does], span: step.span };
         const length = lengthOfStep(construction, step, scope);
         if (!length) return { is: 'unknown' };

@@ -88,22 +88,21 @@ interface Meeting {
 /** Where two things share room, each with its own extent there. */
 function meeting(extents: Extents, ends: Readonly<Record<Axis, Ends>>, obstacle: PlacedPart): Meeting | undefined {
     const others = obstacle.ends;
-    if (!others) return undefined;
+    if (!others || isApart(ends.x, others.x) || isApart(ends.y, others.y) || isApart(ends.z, others.z)) return undefined;
     const [x, z] = [common(ends.x, others.x), common(ends.z, others.z)];
-    if (isThin(x) || isThin(z) || isThin(common(ends.y, others.y))) return undefined;
     const ownLine = extents.y.hi.line;
     const own = ownLine ? { ...ends, y: localDepth(ends.y, ownLine, x, z, 'most') } : ends;
     const ownDepth = ownLine ? localDepth(ends.y, ownLine, x, z, 'least') : ends.y;
     const otherLine = obstacle.extents.value?.y.hi.line;
     const other = otherLine ? { ...others, y: localDepth(others.y, otherLine, x, z, 'most') } : others;
-    return isThin(common(own.y, other.y)) ? undefined : { own, other, ownDepth, obstacle };
+    return isApart(own.y, other.y) ? undefined : { own, other, ownDepth, obstacle };
 }
 
 function common(a: Ends, b: Ends): Ends {
     return { lo: Math.max(a.lo, b.lo), hi: Math.min(a.hi, b.hi) };
 }
-function isThin({ lo, hi }: Ends): boolean {
-    return hi - lo <= tolerance.fit;
+function isApart(a: Ends, b: Ends): boolean {
+    return Math.min(a.hi, b.hi) - Math.max(a.lo, b.lo) <= tolerance.fit;
 }
 
 /** How deep a thing with a curved front is where the other one is. */
@@ -114,13 +113,13 @@ function localDepth(ends: Ends, line: CurveLaw, x: Ends, z: Ends, which: 'least'
 }
 
 export function endsOf(extents: Extents): Record<Axis, Ends> | undefined {
-    const ends = {} as Record<Axis, Ends>;
-    for (const axis of axes) {
-        const [lo, hi] = [numberOf(extents[axis].lo.measure), numberOf(extents[axis].hi.measure)];
-        if (Number.isNaN(lo) || Number.isNaN(hi)) return undefined;
-        ends[axis] = { lo, hi };
-    }
-    return ends;
+    const [x, y, z] = [endsAlong(extents.x), endsAlong(extents.y), endsAlong(extents.z)];
+    return x && y && z && { x, y, z };
+}
+
+function endsAlong({ lo, hi }: Extent): Ends | undefined {
+    const ends = { lo: numberOf(lo.measure), hi: numberOf(hi.measure) };
+    return Number.isNaN(ends.lo) || Number.isNaN(ends.hi) ? undefined : ends;
 }
 
 /** Whether the obstacle closes the way along an axis: it covers the other axes, or the thing is thin there. */

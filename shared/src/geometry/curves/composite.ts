@@ -1,7 +1,7 @@
 import { tolerance } from '../tolerance.js';
 import type { Point } from '../vector.js';
 import type { Curve, LeastRadius } from './curve.js';
-import { CurveByDistance, justInside } from './curve-by-distance.js';
+import { CurveByDistance, justInside, turningPoints } from './curve-by-distance.js';
 import { type Bend, inflectionsBetween } from './inflection.js';
 
 /** Curves end to end, in order of the abscissa, taken as one. At a joint the later piece counts. */
@@ -64,6 +64,10 @@ export abstract class CompositeCurve extends CurveByDistance {
             }
         }
         return least;
+    }
+
+    protected override findTurns(): readonly Point[] {
+        return turningPoints([this.start, ...this.parts.flatMap((part) => [...part.turns(), part.end])]);
     }
 
     protected inflectionDistances(): readonly number[] {

@@ -13,6 +13,8 @@ const mostPoints = 100_000;
  * between neighbouring inflections and breaks its angle only rises or only falls, on which the searches here rely.
  */
 export abstract class CurveByDistance implements Curve {
+    private foundTurns: readonly Point[] | undefined;
+
     abstract readonly kind: CurveKind;
     abstract readonly length: number;
     abstract readonly start: Point;
@@ -55,7 +57,7 @@ export abstract class CurveByDistance implements Curve {
     }
 
     slopeAt(x: number): number {
-        if (this.valueAt(x).beyond) {
+        if (this.start.x - x > tolerance.geometry || x - this.end.x > tolerance.geometry) {
             return 0;
         }
         const angle = this.angleAt(this.distanceAt(x));
@@ -94,6 +96,11 @@ export abstract class CurveByDistance implements Curve {
         return this.inflectionDistances().map((distance) => ({ distance, point: this.pointAt(distance) }));
     }
 
+    turns(): readonly Point[] {
+        this.foundTurns ??= this.findTurns();
+        return this.foundTurns;
+    }
+
     sample(within: number): readonly Point[] {
         const stations = [...new Set([0, ...this.breaks, ...this.curvaturePeaks, ...this.inflectionDistances(), this.length])];
         stations.sort((a, b) => a - b);
@@ -102,6 +109,10 @@ export abstract class CurveByDistance implements Curve {
             this.sampleStretch(stations[index] as number, stations[index + 1] as number, Math.max(within, tolerance.geometry), points);
         }
         return points;
+    }
+
+    protected findTurns(): readonly Point[] {
+        return turningPoints(this.monotoneStations().map((distance) => this.pointAt(distance)));
     }
 
     /** Distance to the place over an abscissa inside the span. */
@@ -194,4 +205,12 @@ export abstract class CurveByDistance implements Curve {
 /** A distance on the near side of a break, where the law of the curve is still that of the stretch from `from`. */
 export function justInside(to: number, from: number): number {
     return to - (to - from) * tolerance.relative;
+}
+
+/** Of points between which a curve only rises or only falls, those at which it turns. */
+export function turningPoints(stations: readonly Point[]): readonly Point[] {
+    return stations.filter(({ y }, index) => {
+        const [before, after] = [stations[index - 1], stations[index + 1]];
+        return before !== undefined && after !== undefined && (y - before.y) * (after.y - y) < 0;
+    });
 }

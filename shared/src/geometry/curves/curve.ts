@@ -60,6 +60,9 @@ export interface Curve {
     /** The abscissas, rising, at which the ordinate is `value`; a level stretch gives its two ends. */
     abscissasAt(value: number): readonly number[];
 
+    /** Where, between the ends, the ordinate turns from rising to falling or back: at a level place or a kink. By rising abscissa. */
+    turns(): readonly Point[];
+
     leastRadius(): LeastRadius;
     /** Where the curvature changes sign between the ends; of a straight stretch between two opposite bends, its first point. */
     inflections(): readonly CurvePlace[];

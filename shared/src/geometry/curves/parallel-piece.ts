@@ -73,6 +73,12 @@ export class ParallelPiece extends CurveByDistance {
         );
     }
 
+    /** Square to a level line is straight on: a parallel turns where its base does. */
+    protected override findTurns(): readonly Point[] {
+        const places = this.base.turns().map(({ x }) => this.base.distanceAt(x));
+        return places.filter((along) => along > this.from && along < this.to).map((along) => this.offsetPoint(along));
+    }
+
     protected inflectionDistances(): readonly number[] {
         return this.distancesOf(this.base.inflections().map(({ distance }) => distance));
     }

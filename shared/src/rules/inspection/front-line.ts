@@ -1,9 +1,6 @@
 /** How far forward a part with a curved front reaches at some height or width; its box only tells how far it reaches anywhere. */
 import type { Casework, CurveModel, Part, Path } from '../../casework/index.js';
-import type { Box, Curve, SpaceAxis } from '../../geometry/index.js';
-
-/** Enough places for a line with one belly: between two of them it rises above both by less than a thousandth of its rise. */
-const places = 64;
+import { type Box, type Curve, ordinateRange, type SpaceAxis } from '../../geometry/index.js';
 
 const abscissa: Readonly<Record<CurveModel['over'], SpaceAxis>> = { height: 'z', width: 'x' };
 
@@ -34,14 +31,7 @@ export function boxAlongside(lines: FrontLines, part: Part, other: Box): Box {
     const { least, most } = part.box;
     const from = Math.max(least[line.axis], other.least[line.axis]);
     const to = Math.min(most[line.axis], other.most[line.axis]);
-    const short = furthest(line, least[line.axis], most[line.axis]) - furthest(line, from, to);
+    const furthest = (low: number, high: number): number => ordinateRange(line.curve, low - line.origin, high - line.origin).greatest.y;
+    const short = furthest(least[line.axis], most[line.axis]) - furthest(from, Math.max(from, to));
     return { least, most: { ...most, y: most.y - short } };
-}
-
-function furthest({ curve, origin }: FrontLine, from: number, to: number): number {
-    let found = Number.NEGATIVE_INFINITY;
-    for (let place = 0; place <= places; place++) {
-        found = Math.max(found, curve.valueAt(from + ((to - from) * place) / places - origin).value);
-    }
-    return found;
 }
