@@ -1,7 +1,7 @@
 /** Casework from designs that no text would give: whatever stands where a value is looked for, nothing throws. */
 import * as fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { construct, type Design, type Expression, lookUp, type Statement } from '../../src/casework/index.js';
+import { type Casework, construct, type Design, type Expression, lookUp, type Statement } from '../../src/casework/index.js';
 import { real } from '../../src/quantity/index.js';
 import { call, designOf, measure, name, part, place, ply, property, span, word } from './design-by-hand.js';
 
@@ -23,7 +23,8 @@ describe('a design by hand', () => {
         const design = designOf([sides(), part('shelf', ['Tier'], { properties: [property('clear', word('equal'))] }, measure('3'))]);
         const [once, twice] = [construct(design), construct(design)];
         expect([...once.parts.values()]).toEqual([...twice.parts.values()]);
-        expect(once.pieces).toEqual(twice.pieces);
+        const inWords = ({ pieces }: Casework) => pieces.map((piece) => ({ ...piece, edges: piece.edges, alike: piece.alike }));
+        expect(inWords(once)).toEqual(inWords(twice));
         expect(once).not.toBe(twice);
     });
 

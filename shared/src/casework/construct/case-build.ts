@@ -59,6 +59,8 @@ export class CaseBuild {
     private reserved: { readonly generation: number; readonly all: readonly Reserve[] } | undefined;
     private jointBook: JointBook | undefined;
     private turnedOver: Mirror | undefined;
+    /** Its six sides before anything is kept free, as long as no parts are added. */
+    private outerSpots: { readonly generation: number; readonly faces: Partial<Record<FaceName, Spot>> } | undefined;
     private readonly sizes: Readonly<Record<'width' | 'height' | 'depth', Cell<Spot>>>;
 
     constructor(
@@ -211,6 +213,15 @@ export class CaseBuild {
     }
 
     private outerSpot(axis: Axis, end: 'lo' | 'hi', face: FaceName): Spot | undefined {
+        const { generation } = this.construction;
+        if (this.outerSpots?.generation !== generation) this.outerSpots = { generation, faces: {} };
+        const { faces } = this.outerSpots;
+        const spot = faces[face] ?? this.findOuterSpot(axis, end, face);
+        if (spot) faces[face] = spot;
+        return spot;
+    }
+
+    private findOuterSpot(axis: Axis, end: 'lo' | 'hi', face: FaceName): Spot | undefined {
         const bound = { name: `the case's ${face}`, stopped: false };
         if (this.place) {
             const spot = this.place.extents.value?.[axis][end];

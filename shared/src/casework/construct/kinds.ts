@@ -50,7 +50,7 @@ export const facesOfAxis: Readonly<Record<Axis, { readonly lo: FaceName; readonl
     y: { lo: 'back', hi: 'front' },
     z: { lo: 'bottom', hi: 'top' },
 };
-const axisByFace: Readonly<Record<FaceName, { readonly axis: Axis; readonly end: 'lo' | 'hi' }>> = {
+export const axisByFace: Readonly<Record<FaceName, { readonly axis: Axis; readonly end: 'lo' | 'hi' }>> = {
     left: { axis: 'x', end: 'lo' },
     right: { axis: 'x', end: 'hi' },
     back: { axis: 'y', end: 'lo' },

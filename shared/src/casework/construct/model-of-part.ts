@@ -1,11 +1,11 @@
 /** A placed part as the model shows it: sizes at every stage, faces, layers, edges, pieces. */
 import { type Box, boxBetween } from '../../geometry/index.js';
-import type { Axis, Bound, Edge, EdgeName, FaceName, Hand, Layer, Part, Piece, Stage } from '../model/casework.js';
+import type { Axis, Bound, Edge, EdgeName, FaceName, Hand, Layer, Part, Piece } from '../model/casework.js';
 import type { Measure } from '../model/measure.js';
 import type { CaseBuild } from './case-build.js';
 import type { Construction } from './construction.js';
 import { withDescendants } from './descendants.js';
-import { axes, axisOfFace, facesOfAxis, isFaceName, type KindOfPart } from './kinds.js';
+import { axisByFace, axisOfFace, facesOfAxis, isFaceName, type KindOfPart } from './kinds.js';
 import { because, minus, numberOf, plus } from './measures.js';
 import type { Mirror } from './mirror.js';
 import { layerSize, notesOf, piecesOf } from './pieces.js';
@@ -36,28 +36,32 @@ export function modelOfPart(
     const hand = handOf(placed, edges, mirror);
     const pieces = piecesOf({ construction, part: placed, layers, edges, quantity: count, hand });
     const bounds = {} as Record<FaceName, Bound | undefined>;
-    const faces = {} as Record<FaceName, Measure | undefined>;
-    for (const axis of axes) {
-        for (const end of ['lo', 'hi'] as const) {
-            const face = facesOfAxis[axis][end];
-            const shown = mirror.face(face);
-            bounds[shown] = extents[axis][end].bound;
-            const measure = finishedFace(placed, face, axis, end);
-            faces[shown] = axis === 'x' ? mirror.place(measure) : measure;
-        }
-    }
-    const stages: readonly Stage[] = ['opening', 'finished', 'core', 'rough'];
+    for (const [face, { axis, end }] of ends) bounds[mirror.face(face)] = extents[axis][end].bound;
     const line = extents.y.hi.line;
-    const clear = kind.thickness === 'z' ? placed.clearAbove() : undefined;
+    let faces: Part['faces'] | undefined;
+    let clear: { readonly is: Measure | undefined } | undefined;
     const part: Part = {
         path: placed.path,
         name: placed.name,
         kind: placed.kind,
         assembly: placed.build.path,
         quantity: count,
-        sizes: Object.fromEntries(stages.map((stage) => [stage, sizeOfPart(placed, stage)])) as Part['sizes'],
+        sizes: {
+            opening: sizeOfPart(placed, 'opening'),
+            finished: sizeOfPart(placed, 'finished'),
+            core: sizeOfPart(placed, 'core'),
+            rough: sizeOfPart(placed, 'rough'),
+        },
         directions: { length: kind.length, width: kind.width, thickness: kind.thickness },
-        faces,
+        // each has a derivation, and few of them are ever asked for
+        get faces() {
+            faces ??= finishedFaces(placed, mirror);
+            return faces;
+        },
+        get clear() {
+            clear ??= { is: kind.thickness === 'z' ? placed.clearAbove() : undefined };
+            return clear.is;
+        },
         box,
         bounds,
         layers,
@@ -71,7 +75,6 @@ export function modelOfPart(
         span: placed.span,
         nameSpan: placed.declaration.nameSpan,
         notes: notesOf(placed),
-        ...(clear ? { clear } : {}),
         ...(hand === undefined ? {} : { hand }),
         ...(line ? { frontCurve: line.path } : {}),
         ...(placed.declaration.doc === undefined ? {} : { doc: placed.declaration.doc }),
@@ -122,6 +125,17 @@ function hasMirroredTwin({ build }: PlacedPart): boolean {
         project?.builds.some((one) => one.mirrored && one.design === build.outermost.declaration.id) === true ||
         withDescendants(build.outermost).some(isTwin)
     );
+}
+
+const ends = Object.entries(axisByFace) as readonly (readonly [FaceName, { readonly axis: Axis; readonly end: 'lo' | 'hi' }])[];
+
+function finishedFaces(placed: PlacedPart, mirror: Mirror): Part['faces'] {
+    const faces = {} as Record<FaceName, Measure | undefined>;
+    for (const [face, { axis, end }] of ends) {
+        const measure = finishedFace(placed, face, axis, end);
+        faces[mirror.face(face)] = axis === 'x' ? mirror.place(measure) : measure;
+    }
+    return faces;
 }
 
 function finishedFace(placed: PlacedPart, face: FaceName, axis: Axis, end: 'lo' | 'hi'): Measure | undefined {

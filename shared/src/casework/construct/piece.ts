@@ -12,25 +12,63 @@ export interface PieceContext {
     readonly hand: Hand | undefined;
 }
 
-/** A piece with what all pieces of a part have in common, and the key of those that are truly identical. */
-export function piece(context: PieceContext, own: Omit<Piece, 'part' | 'quantity' | 'alike' | 'hand'> & { readonly grain: Grain }): Piece {
-    const { part, hand, quantity } = context;
-    const isHanded = hand !== undefined && own.role !== 'band' && own.role !== 'nosing';
-    const line = part.extents.value?.y.hi.line;
-    const shape = own.role === 'layer' || own.role === 'core' || own.role === 'solid' ? (line?.name ?? '') : '';
-    const key = [
-        own.role,
-        own.material ?? '',
-        own.grain,
-        isHanded ? hand : '',
-        shape,
-        ...sizeKey(own.finished),
-        ...sizeKey(own.core),
-        ...sizeKey(own.rough),
-        ...own.edges,
-        ...own.notes,
-    ];
-    return { ...own, part: part.path, quantity, alike: key.join('|'), ...(isHanded ? { hand } : {}) };
+type Own = Omit<Piece, 'part' | 'quantity' | 'alike' | 'hand' | 'edges'>;
+
+/** A piece with what all pieces of a part have in common. Its words are only needed on paper, and put together when they are asked for. */
+export class PartPiece implements Piece {
+    readonly id: string;
+    readonly part: string;
+    readonly role: Piece['role'];
+    readonly name: string;
+    readonly material: string | undefined;
+    readonly quantity: number;
+    readonly hand?: Hand;
+    readonly grain: Grain;
+    readonly finished: Size;
+    readonly core: Size;
+    readonly rough: Size;
+    readonly notes: readonly string[];
+    readonly #frontLine: string;
+    readonly #edgesInWords: () => readonly string[];
+    #key: string | undefined;
+
+    constructor({ part, hand, quantity }: PieceContext, own: Own, edgesInWords: () => readonly string[]) {
+        this.id = own.id;
+        this.part = part.path;
+        this.role = own.role;
+        this.name = own.name;
+        this.material = own.material;
+        this.quantity = quantity;
+        this.grain = own.grain;
+        this.finished = own.finished;
+        this.core = own.core;
+        this.rough = own.rough;
+        this.notes = own.notes;
+        const isStrip = own.role === 'band' || own.role === 'nosing';
+        if (hand !== undefined && !isStrip) this.hand = hand;
+        this.#edgesInWords = edgesInWords;
+        this.#frontLine = isStrip ? '' : (part.extents.value?.y.hi.line?.name ?? '');
+    }
+
+    get edges(): readonly string[] {
+        return this.#edgesInWords();
+    }
+
+    get alike(): string {
+        this.#key ??= [
+            this.role,
+            this.material ?? '',
+            this.grain,
+            this.hand ?? '',
+            this.#frontLine,
+            ...sizeKey(this.finished),
+            ...sizeKey(this.core),
+            ...sizeKey(this.rough),
+            ...this.edges,
+            ...this.notes,
+        ].join('|');
+        return this.#key;
+    }
 }
 
 /** Sizes exactly; approximate ones to a millionth of a millimetre, beyond which only the arithmetic differs. */

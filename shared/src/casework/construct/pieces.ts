@@ -4,7 +4,7 @@ import type { EdgeStep, Layer, Piece, Size } from '../model/casework.js';
 import type { Measure } from '../model/measure.js';
 import type { Construction } from './construction.js';
 import { minus, plus, times } from './measures.js';
-import { type PieceContext, piece } from './piece.js';
+import { PartPiece, type PieceContext } from './piece.js';
 import type { PlacedPart } from './placed-part.js';
 import { sizeOfPart } from './sizes.js';
 import { stripsOf } from './strips.js';
@@ -19,23 +19,24 @@ export function piecesOf(context: PieceContext): readonly Piece[] {
 function boards(context: PieceContext): readonly Piece[] {
     const { part, layers, construction } = context;
     const isLaminated = layers.length > 1;
-    const edges = edgesInWords(context);
+    let words: readonly string[] | undefined;
+    const edges = () => (words ??= edgesInWords(context));
     return layers.map((layer, index) => {
         const family = layer.material === undefined ? undefined : construction.things.thing(layer.material)?.family;
         const name = isLaminated ? `${part.name}, ${layer.name ?? `layer ${index + 1}`}` : part.name;
         const rough = withThickness(growTo(part, layer.size), layer.thickness);
-        return piece(context, {
+        const own = {
             id: isLaminated ? `${part.path}/${index + 1}` : part.path,
-            role: isLaminated ? 'layer' : family === 'lumber' || family === 'solid' ? 'solid' : 'core',
+            role: isLaminated ? ('layer' as const) : family === 'lumber' || family === 'solid' ? ('solid' as const) : ('core' as const),
             name,
             material: layer.material,
             grain: layer.grain,
             finished: withThickness(sizeOfPart(part, 'finished'), layer.thickness),
             core: withThickness(layer.size, layer.thickness),
             rough,
-            edges,
             notes: boardNotes(context, layer, index),
-        });
+        };
+        return new PartPiece(context, own, edges);
     });
 }
 

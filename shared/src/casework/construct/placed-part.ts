@@ -12,6 +12,7 @@ import { axisOfFace, facesOfAxis, isAssemblyKind, type KindOfPart, kindOfPart, n
 import { type LayerPlan, layersOfPart, thicknessOfPart } from './layers.js';
 import { because, minus, numberOf } from './measures.js';
 import type { Placement } from './place.js';
+import type { CutForOther } from './reserves.js';
 import type { Asker, Room, Spot } from './room.js';
 import { type Ends, type Extent, type Extents, endsOf } from './run.js';
 import type { Scope } from './scope.js';
@@ -41,10 +42,16 @@ export interface PartOrigin {
 /** What was asked of a part and is kept, so that it is computed once. */
 interface Known {
     readonly generation: number;
-    readonly spots: Map<string, Spot>;
-    readonly sizes: Map<Stage, Size>;
+    readonly spots: Partial<Record<FaceName, Spot>>;
+    readonly sizes: Partial<Record<Stage, Size>>;
     ends: Readonly<Record<Axis, Ends>> | undefined;
     box: Box | undefined;
+    room: Extents | undefined;
+    cuts: readonly CutForOther[] | undefined;
+}
+
+function nothingKnown(generation: number): Known {
+    return { generation, spots: {}, sizes: {}, ends: undefined, box: undefined, room: undefined, cuts: undefined };
 }
 
 export class PlacedPart implements Asker {
@@ -66,7 +73,7 @@ export class PlacedPart implements Asker {
     readonly extents: Cell<Extents>;
     private readonly factsCell: Cell<PartFacts>;
     hand: Hand | undefined;
-    private kept: Known = { generation: 0, spots: new Map(), sizes: new Map(), ends: undefined, box: undefined };
+    private kept: Known = nothingKnown(0);
     shared: SharedPlace | undefined;
     /** The case that fills it, for a case inside a case. */
     nested: CaseBuild | undefined;
@@ -115,16 +122,17 @@ export class PlacedPart implements Asker {
     /** Where one of its faces is, with the part as what bounds there. */
     faceSpot(axis: Axis, end: 'lo' | 'hi'): Spot | undefined {
         const { spots } = this.known;
-        const known = spots.get(axis + end);
+        const side = facesOfAxis[axis][end];
+        const known = spots[side];
         if (known) return known;
         // where a part lies must not depend on how far it runs: a curve may end at the part that it shapes
         const spot = (axis === this.kindOf?.thickness ? this.thicknessExtent.value : this.extents.value?.[axis])?.[end];
         if (!spot) return undefined;
-        const face = nameOfFace(this.kind, facesOfAxis[axis][end], this.hand);
+        const face = nameOfFace(this.kind, side, this.hand);
         const says = { kind: 'face' as const, about: [face, this.path], span: this.declaration.nameSpan };
         const bound = { name: `${this.name}.${face}`, part: this.path, stopped: false };
         const own = { ...spot, measure: because(spot.measure, says), bound };
-        spots.set(axis + end, own);
+        spots[side] = own;
         return own;
     }
 
@@ -148,8 +156,7 @@ export class PlacedPart implements Asker {
     /** What was found of it so far, as long as no parts are added. */
     get known(): Known {
         const { generation } = this.construction;
-        if (this.kept.generation !== generation)
-            this.kept = { generation, spots: new Map(), sizes: new Map(), ends: undefined, box: undefined };
+        if (this.kept.generation !== generation) this.kept = nothingKnown(generation);
         return this.kept;
     }
 

@@ -49,6 +49,7 @@ export function nameOfTarget(target: Expression): DeclarationName {
  */
 export function lessReserves(spot: Spot, reserves: readonly Reserve[], face: FaceName, asker: Asker): Spot {
     const here = reserves.filter((reserve) => reserve.face === face && reserve.order < asker.order && reserve.isKept());
+    if (here.length === 0) return spot;
     const isFor = (reserve: Reserve) => reserve.for.id !== undefined && reserve.for.id === asker.declaration?.id;
     const own = reserves.filter((reserve) => reserve.face === face && (reserve.by === asker || isFor(reserve)));
     const left = here.filter(({ isCut }) => !isCut);
@@ -188,19 +189,23 @@ function allLeaves(part: PlacedPart): readonly Scoped<LeaveStatement>[] {
     ];
 }
 
-interface CutForOther {
+/** A rabbet or groove in the edges of a board that is for another part. */
+export interface CutForOther {
     readonly step: Step;
     readonly edges: readonly string[];
     readonly scope: Scope;
 }
 
 function cutsForOthers(construction: Construction, part: PlacedPart): readonly CutForOther[] {
-    const edges = part.description.value?.edges ?? [];
-    return edges.flatMap(({ said, scope }) =>
+    const { known } = part;
+    const description = part.description.value;
+    if (!description) return [];
+    known.cuts ??= description.edges.flatMap(({ said, scope }) =>
         stepsOf(construction, said.treatment)
             .filter((step) => step.for && (step.does === 'rabbet' || step.does === 'groove'))
             .map((step) => ({ step, edges: said.edges.map((edge) => edge.name), scope })),
     );
+    return known.cuts;
 }
 
 /** A rabbet is as wide as it says, or as the part for it is thick; a groove stands in from the edge as well. */

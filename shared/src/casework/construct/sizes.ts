@@ -27,7 +27,7 @@ const nothing: Size = { length: undefined, width: undefined, thickness: undefine
 /** The size of a part at a stage, computed once: pieces, layers and later stages ask again and again. */
 export function sizeOfPart(part: PlacedPart, stage: Stage): Size {
     const { sizes } = part.known;
-    let size = sizes.get(stage);
+    let size = sizes[stage];
     if (!size) {
         const kind = part.kindOf;
         size = kind
@@ -37,7 +37,7 @@ export function sizeOfPart(part: PlacedPart, stage: Stage): Size {
                   thickness: part.thickness.value,
               }
             : nothing;
-        sizes.set(stage, size);
+        sizes[stage] = size;
     }
     return size;
 }

@@ -5,7 +5,7 @@ import type { Measure } from '../model/measure.js';
 import type { CurveLaw } from './curve-law.js';
 import { axisOfFace, facesOfAxis, type KindOfPart } from './kinds.js';
 import { derived, isPositive, minus, negative, numberOf, plus, times, total } from './measures.js';
-import { type PieceContext, piece } from './piece.js';
+import { PartPiece, type PieceContext } from './piece.js';
 import type { PlacedPart } from './placed-part.js';
 import { isStrip, sizeOfPart } from './sizes.js';
 
@@ -48,18 +48,18 @@ function pieceOfStrip(context: PieceContext, kind: KindOfPart, strip: Strip, num
     };
     const { mirror } = part.build;
     const covered = [...new Set(covers.map((one) => mirror.face(one.edge.name)))];
-    return piece(context, {
+    const own = {
         id: `${part.path}/strip ${number}`,
-        role: step.does === 'nosing' ? 'nosing' : 'band',
+        role: step.does === 'nosing' ? ('nosing' as const) : ('band' as const),
         name: `${part.name}, ${mirror.face(edge.name)} ${step.does}`,
         material,
         grain: material === undefined ? 'length' : construction.things.grainOf(material),
         finished: size,
         core: size,
         rough,
-        edges: [],
         notes: covered.length > 0 ? [`glue on after the ${covered.join(' and ')} strip, and cover its end`] : [],
-    });
+    };
+    return new PartPiece(context, own, () => []);
 }
 
 function largerAtBothEnds(of: Measure | undefined, more: Measure, about: readonly string[]): Measure | undefined {

@@ -71,14 +71,20 @@ function endOfRegion(part: PlacedPart, kind: KindOfPart, axis: Axis, end: End): 
 
 /** The room a part starts from: the opening it is in, less what is kept free for others. */
 export function roomOf(part: PlacedPart): Extents | undefined {
-    const result = {} as Extents;
-    for (const axis of axes) {
-        const { lo, hi } = facesOfAxis[axis];
-        const ends = { lo: part.room.face(lo, part), hi: part.room.face(hi, part) };
-        if (!ends.lo || !ends.hi) return undefined;
-        result[axis] = { lo: ends.lo, hi: ends.hi };
-    }
-    return result;
+    const { known } = part;
+    known.room ??= findRoom(part);
+    return known.room;
+}
+
+function findRoom(part: PlacedPart): Extents | undefined {
+    const [x, y, z] = [roomAlong(part, 'x'), roomAlong(part, 'y'), roomAlong(part, 'z')];
+    return x && y && z && { x, y, z };
+}
+
+function roomAlong(part: PlacedPart, axis: Axis): Extent | undefined {
+    const { lo, hi } = facesOfAxis[axis];
+    const ends = { lo: part.room.face(lo, part), hi: part.room.face(hi, part) };
+    return ends.lo && ends.hi && { lo: ends.lo, hi: ends.hi };
 }
 
 /** The places that the text gives a part, by axis; undefined where one of them came to nothing, which has been reported. */

@@ -105,7 +105,7 @@ export interface Part {
     /** The finished part, in millimetres from the corner of its outermost case. */
     readonly box: Box;
     /** Above a shelf, the clear height up to what is over it. */
-    readonly clear?: Measure;
+    readonly clear?: Measure | undefined;
     /** Who it runs up to on each side, in words for `why`: `Left.inner`, `Floor.lower`, `the floor`. */
     readonly bounds: Readonly<Record<FaceName, Bound | undefined>>;
     /** Outer to inner (side), left to right, back to front, bottom to top. One for a plain board. */
