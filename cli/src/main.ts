@@ -1,3 +1,4 @@
+#!/usr/bin/env node
 /** The program: gives the command line its arguments, its folder and its streams. */
 import { runCommandLine } from './command-line.js';
 import { exitCode } from './exit-code.js';

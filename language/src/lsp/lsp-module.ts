@@ -1,5 +1,5 @@
 // Which class answers which request of an editor. Knows services and their order of making: nothing of the language itself.
-import type { LangiumDocument, Module } from 'langium';
+import { createCompletionParser, type LangiumCompletionParser, type LangiumDocument, type Module } from 'langium';
 import type { LangiumServices, LangiumSharedServices, PartialLangiumServices, PartialLangiumSharedServices } from 'langium/lsp';
 import type { Diagnostic } from 'vscode-languageserver';
 import type { CasewrightAddedServices, CasewrightAddedSharedServices } from '../casewright-module.js';
@@ -37,6 +37,9 @@ export function casewrightEditorModule(later: Later | undefined): Module<Service
             Occurrences: (services) => new Occurrences(services.references.VisibleNames, services.shared.workspace.LangiumDocuments),
             WhileTyping: ({ shared }) => later && whileTyping(later, shared),
         },
+        parser: {
+            CompletionParser: (services) => whenAsked(() => createCompletionParser(services)),
+        },
         validation: {
             DocumentValidator: (services) =>
                 new CasewrightValidator(services.analysis.Analyses, usedFilesOf(services), services.editor.WhileTyping),
@@ -67,6 +70,16 @@ export const CasewrightEditorSharedModule: Module<SharedServices, PartialLangium
         TextDocumentContentProvider: () => new VirtualDocuments(),
     },
 };
+
+/** A second parser, of half-written texts, that no editor needs before its user types. */
+function whenAsked(make: () => LangiumCompletionParser): LangiumCompletionParser {
+    let parser: LangiumCompletionParser | undefined;
+    const parse: LangiumCompletionParser['parse'] = (text) => {
+        parser ??= make();
+        return parser.parse(text);
+    };
+    return { parse } as LangiumCompletionParser;
+}
 
 function usedFilesOf(services: Services): SharedServices['workspace']['UsedFiles'] {
     return (services.shared as SharedServices).workspace.UsedFiles;

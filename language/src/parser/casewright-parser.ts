@@ -1,9 +1,10 @@
 // The parser of .case texts: the generated rules, recovery by lines, one report a line.
 // Knows rules by name only where a statement ends.
-import type { IRecognitionException, IToken } from 'chevrotain';
+import type { ILookaheadStrategy, IRecognitionException, IToken } from 'chevrotain';
 import { type AstNode, createParser, type LangiumCoreServices, LangiumParser, type ParseResult, type ParserOptions } from 'langium';
 import { reservedWords, wordsOfRule } from './grammar-words.js';
 import { isTyped } from './implied-token.js';
+import { LateLookahead } from './late-lookahead.js';
 import { LineRecovery, originalToken } from './line-recovery.js';
 import { explainSyntaxError } from './syntax-explanations.js';
 
@@ -26,6 +27,8 @@ export class CasewrightParser extends LangiumParser {
 
     constructor(services: LangiumCoreServices) {
         super(services);
+        const decisions = this.wrapper as unknown as { lookaheadStrategy: ILookaheadStrategy };
+        decisions.lookaheadStrategy = new LateLookahead(decisions.lookaheadStrategy);
         this.reserved = new Set(reservedWords(services.Grammar));
         this.partKinds = wordsOfRule(services.Grammar, 'PartKind');
         const { EOL, BROKEN } = services.parser.Lexer.definition;

@@ -4,10 +4,12 @@ import { CasewrightLexer } from './casewright-lexer.js';
 import { createCasewrightParser } from './casewright-parser.js';
 import { NeededWords } from './needed-words.js';
 import { CharacterMessages } from './text-problems.js';
+import { CasewrightTokenBuilder } from './token-builder.js';
 import { CasewrightWordValues } from './word-values.js';
 
 export const CasewrightParserModule: Module<LangiumCoreServices, PartialLangiumCoreServices> = {
     parser: {
+        TokenBuilder: () => new CasewrightTokenBuilder(),
         Lexer: (services) => new CasewrightLexer(services),
         LangiumParser: createCasewrightParser,
         LexerErrorMessageProvider: () => new CharacterMessages(),

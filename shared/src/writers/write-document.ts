@@ -2,11 +2,9 @@
 import type { FormatName, Sheet, ShopDocument } from '../documents/index.js';
 import { type Drawing, sideBySide } from '../drawing/index.js';
 import { writeCsv } from './csv.js';
-import { writeDxf } from './dxf.js';
 import { sheetAsData, writeJson } from './json.js';
 import { writeMarkdown } from './markdown.js';
 import type { PaperName } from './paper.js';
-import { writePdf } from './pdf.js';
 import { writeSvg } from './svg.js';
 
 export interface WriteOptions {
@@ -23,7 +21,11 @@ const sheetWriters: Partial<Readonly<Record<FormatName, (sheet: Sheet) => string
     json: (sheet) => writeJson(sheetAsData(sheet)),
 };
 
-const drawingWriters: Partial<Readonly<Record<FormatName, (drawing: Drawing) => string>>> = { dxf: writeDxf, svg: writeSvg };
+/** A library of a format is loaded when the format is asked for: together they are larger than all else. */
+const drawingWriters: Partial<Readonly<Record<FormatName, () => Promise<(drawing: Drawing) => string>>>> = {
+    dxf: async () => (await import('./dxf.js')).writeDxf,
+    svg: async () => writeSvg,
+};
 
 /**
  * The content of a document's file: text, to be written as UTF-8, or bytes.
@@ -45,9 +47,13 @@ export async function writeDocument(
             return writeJson(document.data);
         case 'drawings': {
             const { drawings, units } = document;
-            if (format === 'pdf') return writePdf(drawings, paper ?? (units === 'in' ? 'letter' : 'a4'), units);
-            const write = drawingWriters[format];
-            if (!write) throw new RangeError(`drawings cannot be written as ${format}`);
+            if (format === 'pdf') {
+                const { writePdf } = await import('./pdf.js');
+                return writePdf(drawings, paper ?? (units === 'in' ? 'letter' : 'a4'), units);
+            }
+            const writer = drawingWriters[format];
+            if (!writer) throw new RangeError(`drawings cannot be written as ${format}`);
+            const write = await writer();
             return write(sideBySide(drawings, gap));
         }
     }
