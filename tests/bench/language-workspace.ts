@@ -1,6 +1,6 @@
 /** The language on files in memory, stage by stage, for benchmarks. */
 import { createCasewrightServices } from 'casewright-language';
-import { construct } from 'casewright-shared/casework';
+import { type Casework, construct } from 'casewright-shared/casework';
 import { runRules } from 'casewright-shared/rules';
 import { type FileSystemProvider, type LangiumDocument, URI } from 'langium';
 import type { GeneratedFile } from './generated-projects.ts';
@@ -26,6 +26,11 @@ export class LanguageWorkspace {
         for (const uri of uris) documents.push(await LangiumDocuments.getOrCreateDocument(URI.parse(uri)));
         await DocumentBuilder.build(documents, { validation: false });
         return documents;
+    }
+
+    /** The casework of a linked file. */
+    construct(document: LangiumDocument): Casework {
+        return construct(this.services.casewright.lowering.Lowering.lowerDesign(document).design);
     }
 
     /** Everything that a check does with a linked file; the number of findings. */
