@@ -74,25 +74,36 @@ function isOne(factor: Real): boolean {
     return factor === Rational.one || (typeof factor !== 'number' && factor.equals(Rational.one));
 }
 
+const minusOne = Rational.of(-1);
+
 /** `a * byA + b * byB`, source by source; what cancels is left out. */
 function combined(a: Deviations, byA: Real, b: Deviations, byB: Real): Deviations {
     if (!a && !b) return undefined;
     if (!b && isOne(byA)) return a;
     if (!a && isOne(byB)) return b;
-    const sum = new Map<SourceId, Real>();
-    if (a) for (const [source, effect] of a) sum.set(source, isOne(byA) ? effect : real.multiply(effect, byA));
+    if (a === b && isOne(byA) && byB === minusOne) return undefined;
+    const sum = scaled(a, byA);
     if (b) {
         for (const [source, effect] of b) {
-            const scaled = isOne(byB) ? effect : real.multiply(effect, byB);
+            const moved = isOne(byB) ? effect : real.multiply(effect, byB);
             const before = sum.get(source);
-            sum.set(source, before === undefined ? scaled : real.add(before, scaled));
+            const both = before === undefined ? moved : real.add(before, moved);
+            if (real.isZero(both)) sum.delete(source);
+            else sum.set(source, both);
         }
     }
-    for (const [source, effect] of sum) if (real.isZero(effect)) sum.delete(source);
     return sum.size === 0 ? undefined : sum;
 }
 
-const minusOne = Rational.of(-1);
+/** A copy in which every effect is so many times as large; none at all where that is zero. */
+function scaled(deviations: Deviations, by: Real): Map<SourceId, Real> {
+    if (!deviations || real.isZero(by)) return new Map();
+    if (isOne(by)) return new Map(deviations);
+    const all = new Map<SourceId, Real>();
+    for (const [source, effect] of deviations) all.set(source, real.multiply(effect, by));
+    return all;
+}
+
 const one = plain(Rational.one);
 
 /** The sum, or undefined if the dimensions differ. */
