@@ -8,6 +8,7 @@ import { type FormatOptions, format } from './commands/format.js';
 import { why } from './commands/why.js';
 import { CouldNotRun } from './could-not-run.js';
 import { type ExitCode, exitCode } from './exit-code.js';
+import { readSpacing } from './spacing.js';
 import { type Terminal, tellCouldNotRun } from './terminal.js';
 import { version } from './version.js';
 
@@ -114,6 +115,12 @@ const addBuild: AddCommand = (program, terminal, end) => {
                 '--paper <PAPER>',
                 `what templates are tiled onto: ${paperNames.join(', ')} (default: letter for inches, a4 for mm)`,
             ).argParser(oneOf(paperNames, 'a size of paper')),
+        )
+        .addOption(
+            new Option(
+                '--spacing <LENGTH>',
+                'from one offset of a curve to the next, such as 2in or 50mm (default: 2in for inches, 50mm for mm)',
+            ).argParser(readSpacing),
         )
         .action(async (file: string, options: BuildOptions) => end(await build(file, options, terminal)));
 };

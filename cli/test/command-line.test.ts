@@ -75,6 +75,29 @@ describe('a wrong argument is told', () => {
             'build --paper a5 a.case',
             'casewright: `a5` is not a size of paper\n    did you mean `a4`?\n    there is `a4`, `a3`, `a2`, `a1`, `a0`, `letter`, `legal` and `tabloid`\n',
         ],
+        ['build --spacing 2 a.case', 'casewright: `2` has no unit\n    write `--spacing 2in` or `--spacing 2mm`\n'],
+        [
+            'build --spacing 0in a.case',
+            'casewright: a spacing of offsets is more than zero, and `0in` is zero\n    write a length with its unit, such as `--spacing 2in` or `--spacing 50mm`\n',
+        ],
+        [
+            'build --spacing=-2in a.case',
+            'casewright: a spacing of offsets is more than zero, and `-2in` is below zero\n    write a length with its unit, such as `--spacing 2in` or `--spacing 50mm`\n',
+        ],
+        [
+            'build --spacing 2lb a.case',
+            'casewright: `2lb` is not a length\n    write a length with its unit, such as `--spacing 2in` or `--spacing 50mm`\n',
+        ],
+        [
+            'build --spacing= a.case',
+            'casewright: a spacing of offsets is missing\n    write a length with its unit, such as `--spacing 2in` or `--spacing 50mm`\n',
+        ],
+        [
+            'build --spacing 2inn a.case',
+            'casewright: `2inn` is no spacing of offsets: `inn` is not a unit\n    write a length with its unit, such as `--spacing 2in` or `--spacing 50mm`\n',
+        ],
+        ['build --spacing 2inch a.case', 'casewright: `2inch` is no spacing of offsets: `inch` is not a unit\n    did you mean `2in`?\n'],
+        ['build --spacing 0.1mm a.case', 'casewright: offsets every `0.1mm` are too near together to be marked\n    1mm is the least\n'],
         ['build --only model --format csv a.case', 'casewright: `model` does not come as `csv`\n    it comes as `json`\n'],
         ['why a.case', `casewright: missing required argument \`PATH\`\n${hint}`],
     ])('casewright %s', async (line, told) => {

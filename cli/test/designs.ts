@@ -30,3 +30,8 @@ export const allowing = bookcase.replace(
     'join Low to every side with { glue }',
     'allow touching-without-joint on Low because "it rests on pins"',
 );
+
+/** The same with a swept front. */
+export const swept = bookcase
+    .replace('depth 11in', 'depth Sweep')
+    .replace('    side Left', '    curve Sweep of depth over height { from 14in at bottom; to 11in at top; bow out 1in }\n    side Left');

@@ -31,6 +31,8 @@ export interface BuildOptions {
     readonly units?: 'in' | 'mm';
     /** What templates are tiled onto; letter for inches and A4 for millimetres if it is not given. */
     readonly paper?: PaperName;
+    /** From one offset of a curve to the next, in millimetres; 2in or 50mm if it is not given. */
+    readonly spacing?: number;
 }
 
 interface BuiltDocument extends NewDocument {
@@ -93,10 +95,11 @@ function choose({ only, format }: BuildOptions): readonly Choice[] {
 async function make(
     choices: readonly Choice[],
     analysis: Analysis,
-    { units, only, paper }: BuildOptions,
+    { units, only, paper, spacing }: BuildOptions,
 ): Promise<readonly BuiltDocument[]> {
     const options: DocumentOptions = {
         ...(units ? { units } : {}),
+        ...(spacing === undefined ? {} : { spacing }),
         locate: (span) => {
             const { file, line, column } = analysis.locate(span);
             return { file, line, column };

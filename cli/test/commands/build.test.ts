@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { allowing, bookcase, mistaken, withWarning } from '../designs.js';
+import { allowing, bookcase, mistaken, swept, withWarning } from '../designs.js';
 import { shell } from '../shell.js';
 
 const all = ['cut-list.csv', 'cut-list.json', 'cut-list.md', 'materials.csv', 'materials.json', 'materials.md', 'model.json'];
@@ -65,6 +65,20 @@ describe('build', () => {
         await run('build', 'a.case', '--units', 'mm', '--out', 'metric');
         // 30in less two sides of 0.72in: 28.56in, at 25.4mm to the inch (exact by definition) 725.424mm
         expect(await read('metric/cut-list.md')).toMatch(/\| Low +\| +1 \| 725\.4 .*x 279\.4 x 18\.3 /);
+    });
+
+    it.each([
+        ['3in', ['0', '3', '6', '33', '36']],
+        ['1 1/2in', ['0', '1.5', '34.5', '36']],
+        ['5"', ['0', '5', '35', '36']],
+    ])('takes offsets at the spacing that is asked for: %s', async (spacing, places) => {
+        const { run, read } = await shell({ 'a.case': swept });
+        expect(await run('build', 'a.case', '--only', 'offsets', '--format', 'csv', '--spacing', spacing)).toMatchObject({ exitCode: 0 });
+        const rows = (await read('out/a/offsets.csv')).trim().split('\r\n').slice(1);
+        const found = rows.map((row) => row.split(',')[0]);
+        expect(found).toEqual(expect.arrayContaining(places));
+        const step = Number(found[1]);
+        expect(step).toBe(Number(places[1]));
     });
 
     it('writes nothing when there are errors, and shows them', async () => {
