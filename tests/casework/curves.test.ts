@@ -1,6 +1,7 @@
 /** Parts under a curve: how deep they are where they are, what a band takes off, how long it is; and the pair that is swept and mirrored. */
-import type { Casework } from 'casewright-shared/casework';
+import type { Casework, Measure } from 'casewright-shared/casework';
 import { bowCurve, point } from 'casewright-shared/geometry';
+import { real } from 'casewright-shared/quantity';
 import { describe, expect, it } from 'vitest';
 import { analyseText } from './analysed.js';
 import { expectSizes, inchesAt } from './sizes.js';
@@ -255,5 +256,34 @@ describe('a swept pair, one the mirror image of the other', () => {
             expect(inchesAt(casework, `${path}.depth`)).toBeCloseTo(front - 0.25, 6);
             expect(inchesAt(casework, `${path}.core.width`)).toBeCloseTo(front - 0.25 - 0.75, 6);
         }
+    });
+});
+
+describe('what a line is drawn with', () => {
+    const line = 'from 18in at bottom; to 12in at top; bow out 2in';
+    const shop = 'shop { batten { thickness 3/16in   width 1in   species RedOak }   caul { height 2in   spacing 6in   force 400 lbf } }\n';
+    const species = 'species RedOak : hardwood { modulusOfElasticity 1820000 psi   source "this test" }\n';
+    const inches = ({ quantity }: Measure) => real.toNumber(quantity.value) / 25.4;
+    const battenOf = (casework: Casework) => casework.curves[0]?.batten;
+
+    it("is the shop's batten, with its wood among the things that are known", async () => {
+        const casework = await built(`${species}${shop}${under(line, 'side Left, Right')}`);
+        const batten = battenOf(casework);
+        expect(batten?.thickness && inches(batten.thickness)).toBeCloseTo(3 / 16, 12);
+        expect(batten?.length).toBeUndefined();
+        expect(casework.things.get(batten?.species ?? '')?.name).toBe('RedOak');
+        expect(casework.shop.caul?.height && inches(casework.shop.caul.height)).toBeCloseTo(2, 12);
+        expect(casework.problems).toEqual([]);
+    });
+
+    it('or its own, which is nearer', async () => {
+        const own = under(`${line}; batten { thickness 1/4in }`, 'side Left, Right');
+        const batten = battenOf(await built(`${species}${shop}${own}`));
+        expect(batten?.thickness && inches(batten.thickness)).toBeCloseTo(1 / 4, 12);
+        expect(batten?.species).toBeUndefined();
+    });
+
+    it('and nothing where nothing is said', async () => {
+        expect(battenOf(await built(under(line, 'side Left, Right')))).toBeUndefined();
     });
 });

@@ -16,6 +16,8 @@ material Oak : lumber { planed 3/4in }
 material Crown : lumber { planed 3/4in }
 species BlackWalnut { source "a test" }
 species Birch { source "a test" }
+species WhiteAsh { source "a test" }
+species HardMaple { source "a test" }
 goods Teapot { size 1in x 1in x 1in }
 bought ShelfPin { hole 5mm wide 10mm deep }
 bought ButtHinge { hole 5mm wide 10mm deep }

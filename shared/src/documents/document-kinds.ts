@@ -1,5 +1,8 @@
 /** Every document that can be asked for: what it is called, in which formats it comes, and how it is made. */
 import type { Casework } from '../casework/index.js';
+import { caulSheet } from './cauls/caul-sheet.js';
+import { curveSheet } from './curves/curve-sheet.js';
+import { fairnessPages } from './curves/fairness-pages.js';
 import { cutList } from './cut-list.js';
 import type { DocumentOptions } from './document-options.js';
 import { materialList } from './material-list.js';
@@ -13,7 +16,7 @@ export type FormatName = 'csv' | 'md' | 'json' | 'dxf' | 'svg' | 'pdf';
 
 export interface DocumentKind {
     /** What `build --only` calls it. */
-    readonly kind: 'cut-list' | 'materials' | 'offsets' | 'templates' | 'model';
+    readonly kind: 'cut-list' | 'materials' | 'curves' | 'fairness' | 'offsets' | 'templates' | 'cauls' | 'model';
     readonly title: string;
     /** One sentence: what it is for. */
     readonly description: string;
@@ -28,6 +31,7 @@ export interface DocumentKind {
 }
 
 const nothingCurved = 'no flat part of it follows a curve';
+const withoutCurve = 'nothing of it follows a curve';
 
 /** The documents in the order in which they are written. */
 export const documentKinds: readonly DocumentKind[] = [
@@ -46,6 +50,27 @@ export const documentKinds: readonly DocumentKind[] = [
         formats: ['md', 'csv', 'json'],
         fileName: 'materials',
         make: (casework, options) => ({ is: 'sheet', sheet: materialList(casework, options) }),
+    },
+    {
+        kind: 'curves',
+        title: 'Curves',
+        description: 'How to draw each curve, by string, trammel or batten, whether the strip stands it, and how fair it is.',
+        formats: ['md', 'csv', 'json'],
+        fileName: 'curves',
+        missing: withoutCurve,
+        make: (casework, options) => {
+            const sheet = curveSheet(casework, options);
+            return sheet && { is: 'sheet', sheet };
+        },
+    },
+    {
+        kind: 'fairness',
+        title: 'Fairness',
+        description: 'Each curve with its curvature comb, in which bumps and flat spots show, a page for each.',
+        formats: ['pdf', 'svg'],
+        fileName: 'fairness',
+        missing: withoutCurve,
+        make: fairnessPages,
     },
     {
         kind: 'offsets',
@@ -67,6 +92,18 @@ export const documentKinds: readonly DocumentKind[] = [
         fileName: 'templates',
         missing: nothingCurved,
         make: templates,
+    },
+    {
+        kind: 'cauls',
+        title: 'Cauls',
+        description: 'The crown to plane into cauls so that they press a panel evenly, and what pressure they give the glue.',
+        formats: ['md', 'csv', 'json'],
+        fileName: 'cauls',
+        missing: 'its shop says no `caul`, or nothing in it is glued up of layers',
+        make: (casework, options) => {
+            const sheet = caulSheet(casework, options);
+            return sheet && { is: 'sheet', sheet };
+        },
     },
     {
         kind: 'model',

@@ -8,7 +8,9 @@ import {
     type LengthStyle,
     type Quantity,
     quantity,
+    Rational,
     readUnit,
+    real,
     sayMeasure,
     type Unit,
     usualStyle,
@@ -91,6 +93,22 @@ export function inWords(measure: Measure | undefined, { system }: PrintStyle): s
     if (system === 'mm') return formatLength(of, { system, decimals: 1, zeros: 'dropped' }).text;
     const fine = formatLength(of, { system, denominator: 2 * finestFraction });
     return fine.exact ? fine.text : sayMeasure(formatLength(of, { system, denominator: finestFraction }));
+}
+
+/**
+ * A length in millimetres within a sentence: `7/32in full`, `2.4mm`.
+ * @param rounding `down` for a limit that must not be passed: to a 64th of an inch, or a tenth of a millimetre
+ */
+export function lengthInWords(millimetres: number, print: PrintStyle, rounding: 'nearest' | 'down' = 'nearest'): string {
+    if (rounding === 'nearest') return inWords(asMeasure(quantity.of(millimetres, unitOf('mm'))), print);
+    const parts = print.system === 'inch' ? 64 : 10;
+    const unit = print.sizeUnit;
+    const whole = Math.floor((millimetres * parts) / real.toNumber(unit.factor) + 1e-9);
+    return inWords(asMeasure(quantity.of(Rational.of(whole, parts), unit)), print);
+}
+
+function asMeasure(of: Quantity): Measure {
+    return { quantity: of, why: { kind: 'operation', about: [], inputs: [] } };
 }
 
 /** What is bought by its size keeps the size it was written with, in a document of either system: a 1 1/4in screw, a 48in sheet. */

@@ -1,9 +1,13 @@
 import type { Drawing } from '../drawing/index.js';
 import type { Sheet } from './sheet.js';
 
-/** What a document is made of, before any file format: a sheet for people, data for programs, or drawings at full size. */
+/**
+ * What a document is made of, before any file format: a sheet for people, data for programs, drawings at full size, or
+ * drawings that each fit a page, at whatever scale they say.
+ */
 export type ShopDocument =
     | { readonly is: 'drawings'; readonly drawings: readonly Drawing[]; readonly units: 'in' | 'mm' }
+    | { readonly is: 'pages'; readonly drawings: readonly Drawing[]; readonly units: 'in' | 'mm' }
     | { readonly is: 'sheet'; readonly sheet: Sheet }
     | { readonly is: 'data'; readonly data: JsonObject };
 

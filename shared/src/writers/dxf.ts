@@ -11,17 +11,26 @@ const colors: Readonly<Record<LineRole, number>> = {
     joint: Colors.Green,
     centre: Colors.Red,
     dimension: Colors.Cyan,
+    curve: Colors.White,
+    comb: Colors.Cyan,
+    envelope: Colors.Green,
 };
 
 /** A drawing as the text of a DXF file. */
 export function writeDxf(drawing: Drawing): string {
     const writer = new DxfWriter();
     writer.setUnits(Units.Millimeters);
-    for (const role of Object.keys(lineStyles) as LineRole[]) addLayer(writer, role);
+    for (const role of rolesOf(drawing)) addLayer(writer, role);
     writer.addLayer(textLayer, Colors.White, 'Continuous');
     for (const line of drawing.lines) addLine(writer, line);
     for (const text of drawing.texts) addText(writer, text);
     return writer.stringify();
+}
+
+/** Those that it has lines of, in the order of the table: a layer that nothing is on only asks what is missing. */
+function rolesOf({ lines }: Drawing): readonly LineRole[] {
+    const used = new Set(lines.map(({ role }) => role));
+    return (Object.keys(lineStyles) as LineRole[]).filter((role) => used.has(role));
 }
 
 function addLayer(writer: DxfWriter, role: LineRole): void {

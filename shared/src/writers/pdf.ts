@@ -23,9 +23,9 @@ import {
     setLineWidth,
     stroke,
 } from '@cantoo/pdf-lib';
-import { type Drawing, type DrawnLine, type DrawnText, type LineStyle, lineStyles } from '../drawing/index.js';
+import { type Drawing, type DrawnLine, type DrawnText, extentOf, type LineStyle, lineStyles } from '../drawing/index.js';
 import { type ArcRun, add, angleOf, direction, distance, type Extent, type Point, runMiddle, scale, subtract } from '../geometry/index.js';
-import type { PaperName } from './paper.js';
+import { type PaperName, papers } from './paper.js';
 import { overlap, type Tile, type Tiling, tile, tileName } from './tiles.js';
 
 /** Points of PDF in a millimetre. */
@@ -33,24 +33,49 @@ const pointsPerMillimetre = 72 / 25.4;
 /** Height of the capitals over the size of Helvetica (its font metrics, from memory). */
 const capHeight = 0.718;
 
-/** The bytes of a PDF file with every drawing, one after the other. */
+/** The bytes of a PDF file with every drawing at full size, one after the other. */
 export async function writePdf(drawings: readonly Drawing[], paper: PaperName, units: 'in' | 'mm'): Promise<Uint8Array> {
-    const document = await PDFDocument.create({ updateMetadata: false });
-    document.setTitle(drawings.map(({ title }) => title).join('; '));
-    document.setCreator('Casewright');
-    const font = await document.embedFont(StandardFonts.Helvetica);
+    const { document, addSheet } = await newDocument(drawings);
     for (const drawing of drawings) {
         const tiling = tile(drawing, paper);
-        const add = () => {
-            const { width, height } = tiling.paper;
-            const page = document.addPage([width * pointsPerMillimetre, height * pointsPerMillimetre]);
-            page.pushOperators(concatTransformationMatrix(pointsPerMillimetre, 0, 0, pointsPerMillimetre, 0, 0));
-            return new Sheet(page, font);
-        };
+        const add = () => addSheet(tiling.paper);
         drawIndex(add(), drawing, tiling);
         for (const one of tiling.tiles) if (!one.isBlank) drawTile(add(), one, drawing, tiling, units);
     }
     return document.save({ useObjectStreams: false });
+}
+
+/** The bytes of a PDF file with a page for every drawing, which is made smaller where the paper is too small for it. */
+export async function writePages(drawings: readonly Drawing[], paper: PaperName): Promise<Uint8Array> {
+    const { document, addSheet } = await newDocument(drawings);
+    const { width, height } = papers[paper];
+    for (const drawing of drawings) {
+        const whole = grown(extentOf(drawing), pageMargin);
+        const size = subtract(whole.most, whole.least);
+        const lies = size.x > size.y;
+        const [across, up] = lies ? [height, width] : [width, height];
+        const factor = Math.min(1, across / size.x, up / size.y);
+        const corner = { x: (across - size.x * factor) / 2, y: up - size.y * factor };
+        const sheet = addSheet({ width: across, height: up });
+        sheet.within(whole, corner, factor, () => drawContent(sheet, drawing, ({ role }) => lineStyles[role]));
+    }
+    return document.save({ useObjectStreams: false });
+}
+
+/** Around a drawing that fits a page: what a printer cannot reach, with some to spare. */
+const pageMargin = 12;
+
+async function newDocument(drawings: readonly Drawing[]) {
+    const document = await PDFDocument.create({ updateMetadata: false });
+    document.setTitle(drawings.map(({ title }) => title).join('; '));
+    document.setCreator('Casewright');
+    const font = await document.embedFont(StandardFonts.Helvetica);
+    const addSheet = ({ width, height }: { readonly width: number; readonly height: number }) => {
+        const page = document.addPage([width * pointsPerMillimetre, height * pointsPerMillimetre]);
+        page.pushOperators(concatTransformationMatrix(pointsPerMillimetre, 0, 0, pointsPerMillimetre, 0, 0));
+        return new Sheet(page, font);
+    };
+    return { document, addSheet };
 }
 
 /** A page that is drawn on in millimetres from its lower left corner. */

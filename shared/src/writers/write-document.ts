@@ -45,11 +45,13 @@ export async function writeDocument(
         case 'data':
             if (format !== 'json') throw new RangeError(`data can be written as json, not as ${format}`);
             return writeJson(document.data);
+        case 'pages':
         case 'drawings': {
             const { drawings, units } = document;
             if (format === 'pdf') {
-                const { writePdf } = await import('./pdf.js');
-                return writePdf(drawings, paper ?? (units === 'in' ? 'letter' : 'a4'), units);
+                const printedOn = paper ?? (units === 'in' ? 'letter' : 'a4');
+                const { writePages, writePdf } = await import('./pdf.js');
+                return document.is === 'pages' ? writePages(drawings, printedOn) : writePdf(drawings, printedOn, units);
             }
             const writer = drawingWriters[format];
             if (!writer) throw new RangeError(`drawings cannot be written as ${format}`);

@@ -205,8 +205,11 @@ test('every kind of document has its own name and file name, and a title', () =>
     expect(documentKinds.map(({ kind, formats }) => [kind, ...formats])).toEqual([
         ['cut-list', 'md', 'csv', 'json'],
         ['materials', 'md', 'csv', 'json'],
+        ['curves', 'md', 'csv', 'json'],
+        ['fairness', 'pdf', 'svg'],
         ['offsets', 'md', 'csv', 'json'],
         ['templates', 'pdf', 'svg', 'dxf'],
+        ['cauls', 'md', 'csv', 'json'],
         ['model', 'json'],
     ]);
     expect(new Set(documentKinds.map(({ fileName }) => fileName)).size).toBe(documentKinds.length);

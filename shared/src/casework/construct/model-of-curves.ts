@@ -1,5 +1,6 @@
 /** The curves of a case as the model shows them, with who follows each and how far. */
 import type { CurveModel, Part } from '../model/casework.js';
+import { battenOf } from './batten.js';
 import type { CaseBuild } from './case-build.js';
 import type { CurveLaw } from './curve-law.js';
 import { withDescendants } from './descendants.js';
@@ -13,6 +14,7 @@ function curveModel(build: CaseBuild, law: CurveLaw, parts: readonly Part[]): Cu
     const followers = parts.filter((part) => part.frontCurve === law.path);
     const { axis, name, over } = law;
     const { span, nameSpan } = law.declaration;
+    const batten = battenOf(build.construction, law.declaration);
     return {
         path: law.path,
         name,
@@ -21,6 +23,7 @@ function curveModel(build: CaseBuild, law: CurveLaw, parts: readonly Part[]): Cu
         curve: law.shown,
         used: followers.length === 0 ? undefined : reach(followers, axis, law.origin),
         parts: followers.map((part) => part.path),
+        ...(batten ? { batten } : {}),
         span,
         nameSpan,
     };

@@ -1,7 +1,8 @@
 /** The workshop's figures, or the defaults for them. */
 import { quantity, Rational, unitNamed } from '../../quantity/index.js';
-import type { Shop } from '../model/casework.js';
+import type { Caul, Shop, ThingValue } from '../model/casework.js';
 import type { Measure } from '../model/measure.js';
+import { measureIn, speciesIn } from './batten.js';
 import type { Construction } from './construction.js';
 import { assumed } from './measures.js';
 
@@ -33,5 +34,18 @@ export function shopOf(construction: Construction): Shop {
         kerf: figure('kerf'),
         trim: stated('trim'),
     };
-    return thing ? { ...shop, thing } : shop;
+    const caul = caulOf(construction, thing?.properties.get('caul'));
+    return { ...shop, ...(caul ? { caul } : {}), ...(thing ? { thing } : {}) };
+}
+
+function caulOf(construction: Construction, said: ThingValue | undefined): Caul | undefined {
+    if (said?.is !== 'block') return undefined;
+    return {
+        height: measureIn(said, 'height'),
+        width: measureIn(said, 'width'),
+        species: speciesIn(construction, said),
+        spacing: measureIn(said, 'spacing'),
+        force: measureIn(said, 'force'),
+        span: said.span,
+    };
 }

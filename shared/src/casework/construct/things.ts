@@ -27,6 +27,12 @@ export class Things {
         return cell.value;
     }
 
+    /** One property by itself, for a declaration of which others are evaluated elsewhere. */
+    stated(declaration: FactDeclaration, name: string): ThingValue | undefined {
+        const property = declaration.properties.find((one) => one.name === name);
+        return property && this.valueOf(property, declaration, new Scope(undefined));
+    }
+
     property(id: DeclarationId, name: string): ThingValue | undefined {
         return this.thing(id)?.properties.get(name);
     }

@@ -186,8 +186,32 @@ export interface CurveModel {
     readonly used: Interval | undefined;
     /** Who follows it. */
     readonly parts: readonly Path[];
+    /** What it is drawn with: its own, or else the shop's. */
+    readonly batten?: Batten;
     readonly span: Span;
     readonly nameSpan: Span;
+}
+
+/** A strip that is bent to draw a curve. */
+export interface Batten {
+    readonly thickness: Measure | undefined;
+    readonly width: Measure | undefined;
+    readonly length: Measure | undefined;
+    /** Declaration id of its wood. */
+    readonly species: string | undefined;
+    readonly span: Span;
+}
+
+/** A bearer across a panel that presses it while its glue sets, with a clamp at each end. */
+export interface Caul {
+    readonly height: Measure | undefined;
+    readonly width: Measure | undefined;
+    /** Declaration id of its wood. */
+    readonly species: string | undefined;
+    readonly spacing: Measure | undefined;
+    /** Of the clamp at each end. */
+    readonly force: Measure | undefined;
+    readonly span: Span;
 }
 
 /** What is cut from stock. */
@@ -299,6 +323,8 @@ export interface Shop {
     readonly kerf: Measure;
     /** Taken off each edge of a sheet before anything is cut from it; undefined where the shop does not say. */
     readonly trim: Measure | undefined;
+    /** What the shop says of its cauls; undefined where it says nothing. */
+    readonly caul?: Caul;
     readonly thing?: Thing;
 }
 

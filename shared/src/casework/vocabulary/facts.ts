@@ -1,7 +1,7 @@
 /** Kinds of facts: what is, not what is made. A new property of a material or a species is one row here. */
 
 import { choice, dimensions, either, listOf, type Properties, price, property, type Shape, shape, sizes, thing } from './row.js';
-import { boughtProperties, projectProperties, routeProperties, shopProperties, siteProperties } from './workshop.js';
+import { battenProperty, boughtProperties, projectProperties, routeProperties, shopProperties, siteProperties } from './workshop.js';
 
 export interface FactKind {
     readonly doc: string;
@@ -143,6 +143,7 @@ const curveProperties: Properties = {
         'bow out 1 1/8in',
     ),
     radius: property(outOrIn, 'A circle of this radius through both ends, out to the room or in.', 'radius out 97 1/2in'),
+    batten: battenProperty,
     note,
 };
 

@@ -1,5 +1,5 @@
 /** Properties of the workshop and what is around a design: the shop, the project, the site, the way in, what is bought. */
-import { choice, dimensions, either, listOf, type Properties, price, property, shape, sizes } from './row.js';
+import { choice, dimensions, either, listOf, type Properties, price, property, shape, sizes, thing } from './row.js';
 import { sentences } from './sentences.js';
 
 export const routeProperties: Properties = {
@@ -45,6 +45,28 @@ const clamp: Properties = {
     reach: property(shape.length, 'How far it opens.', 'reach 50in'),
 };
 
+const batten: Properties = {
+    thickness: property(shape.length, 'Its thickness, in which it is bent.', 'thickness 3/16in'),
+    width: property(shape.length, 'Its width, square to the bend.', 'width 1in'),
+    length: property(shape.length, 'How long it is.', 'length 8ft'),
+    species: property(thing('species'), 'The wood that it is of.', 'species WhiteAsh'),
+};
+
+/** Said by the shop for all its curves, and by a curve for itself. */
+export const battenProperty = property(
+    { is: 'block', properties: batten },
+    'The strip that curves are drawn with: pulled to a bow by a string, or laid along pins.',
+    'batten { thickness 3/16in   width 1in   length 8ft   species WhiteAsh }',
+);
+
+const caul: Properties = {
+    height: property(shape.length, 'Its size in the direction in which it presses.', 'height 2 1/2in'),
+    width: property(shape.length, 'How wide it bears on the panel.', 'width 1 3/4in'),
+    species: property(thing('species'), 'The wood that it is of.', 'species HardMaple'),
+    spacing: property(shape.length, 'From the middle of one caul to that of the next.', 'spacing 6in'),
+    force: property(shape.force, 'What the clamp at each end gives.', 'force 1000 lbf'),
+};
+
 export const shopProperties: Properties = {
     kerf: property(shape.length, 'Width of the saw cut.', 'kerf 1/8in'),
     trim: property(
@@ -63,6 +85,12 @@ export const shopProperties: Properties = {
     planer: property(shape.length, 'Widest board the planer takes.', 'planer 20in'),
     bits: property({ is: 'block', properties: bits }, 'Router bits.', 'bits { flush 1/2in   roundover 1/8in, 1/4in }'),
     clamp: property({ is: 'newName', properties: clamp }, 'Clamps of one sort.', 'clamp Bar { count 16   reach 50in }', { repeats: true }),
+    batten: battenProperty,
+    caul: property(
+        { is: 'block', properties: caul },
+        'Bearers across a panel, in pairs with a clamp at each end, that press it while its glue sets.',
+        'caul { height 2 1/2in   width 1 3/4in   species HardMaple   spacing 6in   force 1000 lbf }',
+    ),
     lift: property(shape.mass, 'What one person lifts.', 'lift 50lb'),
     labor: property(price('hour'), 'What an hour costs.', 'labor 65 USD per hour'),
 };

@@ -160,3 +160,8 @@ export function arcCurveThrough(a: Point, b: Point, c: Point): CurveOutcome<ArcC
     const halfAngle = -turnBetween(subtract(middle, first), subtract(last, middle));
     return arcCurve(first, last, (chord / 2) * Math.tan(halfAngle / 2));
 }
+
+/** Whether a curve is a circular arc. */
+export function isArc(curve: Curve): curve is ArcCurve {
+    return curve.kind === 'arc';
+}

@@ -208,3 +208,8 @@ export function bowCurve(p: Point, q: Point, rise: number): CurveOutcome<BowCurv
     const height = Math.min(Math.abs(rise), greatest);
     return made(new ElasticaBow(chord, rise < 0 ? -height : height, bowShapeOfRise(height / chord.length)));
 }
+
+/** Whether a curve is that of a sprung strip. */
+export function isBow(curve: Curve): curve is BowCurve {
+    return curve.kind === 'bow';
+}

@@ -79,6 +79,29 @@ export function bowShapeOfRise(riseOverChord: number): BowShape {
     return bowShapeOfEndAngle(endAngleOfRise(riseOverChord));
 }
 
+/** Past this end angle the rise of a strip of given length falls again: its greatest is that of 117 degrees. */
+const steepestEndAngle = (110 * Math.PI) / 180;
+
+/**
+ * The bow of a given rise in a strip of given length: the string is shortened until the strip rises so far.
+ * @param riseOverLength rise over the length of the strip
+ * @returns undefined where the rise is not above zero, or so great that the strip leans far back over its string
+ */
+export function bowShapeOfRiseInStrip(riseOverLength: number): BowShape | undefined {
+    const steepest = bowShapeOfEndAngle(steepestEndAngle);
+    if (!(riseOverLength > 0 && riseOverLength <= steepest.rise)) {
+        return undefined;
+    }
+    const excess = (angle: number) => bowShapeOfEndAngle(angle).rise - riseOverLength;
+    const slope = (angle: number) => {
+        const { integrals } = bowShapeOfEndAngle(angle);
+        const complement = Math.cos(angle / 2);
+        // d(k/K)/dk = (2K - E/k'^2)/K^2, and dk/d(angle) = k'/2.
+        return ((2 * integrals.first - integrals.second / complement ** 2) / integrals.first ** 2) * (complement / 2);
+    };
+    return bowShapeOfEndAngle(risingRoot(excess, slope, 0, steepestEndAngle, Math.min(Math.PI * riseOverLength, 1)));
+}
+
 /** The end angle, under that at which the ends meet, where k = ratio (2E - K): rise over chord, written without its pole. */
 function endAngleOfRise(ratio: number): number {
     const excess = (angle: number) => {

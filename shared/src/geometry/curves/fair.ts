@@ -168,3 +168,8 @@ function spiralsThrough(points: readonly Point[], angles: readonly number[]): re
         };
     });
 }
+
+/** Whether a curve is that of a batten through points. */
+export function isFair(curve: Curve): curve is FairCurve {
+    return curve.kind === 'fair';
+}
