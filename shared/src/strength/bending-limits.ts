@@ -24,10 +24,9 @@ export function thickestFor(strain: number, radius: number): number {
     return 2 * radius * strain;
 }
 
-export const plywoodBendSource =
-    'US Federal Aviation Administration, AC 43.13-1B, table of minimum recommended bend radii for aircraft plywood, at 10 % moisture, bent cold';
-
 /**
+ * Aircraft plywood at 10 % moisture, bent cold (US Federal Aviation Administration, AC 43.13-1B, table of minimum recommended bend radii).
+ *
  * Thickness and least radius in inches, three and five plies: with the face grain around the bend, and with the grain up to half a right
  * angle from the axis of the bend. (Which of its angles is which is our reading, borne out by the strains: 0.35 % to 0.9 %.)
  */

@@ -5,7 +5,6 @@ export {
     leastRadiusOfPlywood,
     outerStrain,
     type PlywoodBend,
-    plywoodBendSource,
     thickestFor,
     type Wood,
 } from './bending-limits.js';
