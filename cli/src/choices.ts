@@ -1,5 +1,5 @@
 /** Arguments that name one or several of a few words. */
-import { closestWords } from 'casewright-shared/rules';
+import { closestWords } from 'casewright-shared/casework';
 import { CouldNotRun } from './could-not-run.js';
 
 /**

@@ -293,6 +293,29 @@ describe('curves', () => {
         ));
 });
 
+describe('what is asked of an opening or a case of which a side is not known', () => {
+    it('is not called missing: only its cause is told', async () => {
+        const opening =
+            'side Left at left\nside Right at right of Odd\ndivider Post at 9in as Near, Wide\nrequire Wide.width >= 3in because "x"';
+        await expectErrors(`material Odd : plywood { sheet 48in x 96in }${caseWith(opening)}`, [['MAT-005', 'Odd']]);
+        await expectErrors(caseWith('side Left, Right\nrequire C.height >= 3in because "x"').replace('height 60in', ''), [
+            ['PLC-011', 'C'],
+        ]);
+    });
+});
+
+describe('an edge that a part does not have', () => {
+    it('is near another one, which is offered', async () => {
+        const { findings } = await analyseText(withDeck('shelf Low at 9in { edge frnt Band }'));
+        const [found] = findings.filter(({ severity }) => severity === 'error');
+        expect(found).toMatchObject({
+            code: 'EDG-005',
+            message: 'a shelf has no `frnt` edge; did you mean `front`?',
+            fix: { text: 'front' },
+        });
+    });
+});
+
 describe('joints', () => {
     it('between parts that do not meet', () =>
         expectErrors(withDeck('shelf Low at 10in\njoin Deck to Low with Glued'), [['PLC-008', 'Low']], deck));

@@ -1,5 +1,6 @@
 /** `explain CODE`: the page of a rule; `explain`: the catalogue of all. */
-import { closestWords, explainRule, listRules, rules } from 'casewright-shared/rules';
+import { closestWords } from 'casewright-shared/casework';
+import { explainRule, listRules, rules } from 'casewright-shared/rules';
 import { CouldNotRun } from '../could-not-run.js';
 import { type ExitCode, exitCode } from '../exit-code.js';
 import type { Terminal } from '../terminal.js';

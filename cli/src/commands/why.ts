@@ -1,7 +1,6 @@
 /** `why FILE PATH`: where a size comes from. */
 import type { Analysis } from 'casewright-language';
-import { type LookUp, lookUp, type Measure, sayBoth, sayTolerance, whyText } from 'casewright-shared/casework';
-import { closestWords } from 'casewright-shared/rules';
+import { closestWords, type LookUp, lookUp, type Measure, sayBoth, sayTolerance, whyText } from 'casewright-shared/casework';
 import { CouldNotRun } from '../could-not-run.js';
 import { type ExitCode, exitCode } from '../exit-code.js';
 import { findingAsText } from '../findings/as-text.js';

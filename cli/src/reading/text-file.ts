@@ -2,7 +2,7 @@
 import { isUtf8 } from 'node:buffer';
 import { readdir, readFile, stat } from 'node:fs/promises';
 import * as path from 'node:path';
-import { closestWords } from 'casewright-shared/rules';
+import { closestWords } from 'casewright-shared/casework';
 import { CouldNotRun } from '../could-not-run.js';
 import { systemCode, systemReason } from '../system-error.js';
 
@@ -52,13 +52,20 @@ function tooLarge(shown: string, found: number, most: number, unit: string): Cou
 function decode(bytes: Buffer, shown: string): string {
     const isUtf16 = bytes.length >= 2 && [0xfeff, 0xfffe].includes(bytes.readUInt16BE(0));
     if (isUtf16) throw new CouldNotRun(`\`${shown}\` is text in UTF-16`, ['save it as UTF-8']);
-    if (bytes.includes(0)) throw new CouldNotRun(`\`${shown}\` is no text: it has bytes in it that no text has`);
+    if (bytes.includes(0))
+        throw new CouldNotRun(`\`${shown}\` is no text: line ${lineOf(bytes, bytes.indexOf(0))} has a zero byte in it, which no text has`);
     if (!isUtf8(bytes)) {
         throw new CouldNotRun(`\`${shown}\` is no text in UTF-8: line ${firstBrokenLine(bytes)} has bytes that are no character`, [
             'save it as UTF-8',
         ]);
     }
     return new TextDecoder().decode(bytes);
+}
+
+/** The number of the line that a byte is in. */
+function lineOf(bytes: Buffer, at: number): number {
+    const lineEnd = 0x0a;
+    return bytes.subarray(0, at).filter((byte) => byte === lineEnd).length + 1;
 }
 
 /** The number of the first line that is no UTF-8. No character of UTF-8 has the byte of a line end inside it. */

@@ -42,7 +42,7 @@ describe('what cannot be read is told', () => {
             'what is no text',
             { 'a.case': new Uint8Array([65, 0, 66]) },
             'a.case',
-            /is no text: it has bytes in it that no text has/,
+            /is no text: line 1 has a zero byte in it, which no text has/,
             undefined,
         ],
         ['text in Latin-1', { 'a.case': latin1 }, 'a.case', /is no text in UTF-8: line 3 has bytes/, 'save it as UTF-8'],

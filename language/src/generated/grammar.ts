@@ -2932,7 +2932,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
           {
             "$type": "RuleCall",
             "rule": {
-              "$ref": "#/rules@158"
+              "$ref": "#/rules@159"
             },
             "arguments": []
           }
@@ -2986,7 +2986,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
               {
                 "$type": "RuleCall",
                 "rule": {
-                  "$ref": "#/rules@157"
+                  "$ref": "#/rules@158"
                 },
                 "arguments": []
               },
@@ -3008,7 +3008,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
           {
             "$type": "RuleCall",
             "rule": {
-              "$ref": "#/rules@158"
+              "$ref": "#/rules@159"
             },
             "arguments": []
           }
@@ -3182,7 +3182,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
                 "terminal": {
                   "$type": "RuleCall",
                   "rule": {
-                    "$ref": "#/rules@154"
+                    "$ref": "#/rules@155"
                   },
                   "arguments": []
                 }
@@ -3194,7 +3194,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
                 "terminal": {
                   "$type": "RuleCall",
                   "rule": {
-                    "$ref": "#/rules@155"
+                    "$ref": "#/rules@156"
                   },
                   "arguments": []
                 }
@@ -3446,7 +3446,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
                 {
                   "$type": "RuleCall",
                   "rule": {
-                    "$ref": "#/rules@156"
+                    "$ref": "#/rules@157"
                   },
                   "arguments": []
                 },
@@ -4104,7 +4104,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
               {
                 "$type": "RuleCall",
                 "rule": {
-                  "$ref": "#/rules@157"
+                  "$ref": "#/rules@158"
                 },
                 "arguments": []
               },
@@ -4126,7 +4126,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
           {
             "$type": "RuleCall",
             "rule": {
-              "$ref": "#/rules@158"
+              "$ref": "#/rules@159"
             },
             "arguments": []
           }
@@ -4467,7 +4467,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
             "terminal": {
               "$type": "RuleCall",
               "rule": {
-                "$ref": "#/rules@156"
+                "$ref": "#/rules@157"
               },
               "arguments": []
             }
@@ -7465,7 +7465,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
           {
             "$type": "RuleCall",
             "rule": {
-              "$ref": "#/rules@158"
+              "$ref": "#/rules@159"
             },
             "arguments": []
           }
@@ -7490,7 +7490,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
             "terminal": {
               "$type": "RuleCall",
               "rule": {
-                "$ref": "#/rules@157"
+                "$ref": "#/rules@158"
               },
               "arguments": []
             }
@@ -7542,7 +7542,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
                     {
                       "$type": "RuleCall",
                       "rule": {
-                        "$ref": "#/rules@156"
+                        "$ref": "#/rules@157"
                       },
                       "arguments": []
                     }
@@ -8051,7 +8051,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
             "terminal": {
               "$type": "RuleCall",
               "rule": {
-                "$ref": "#/rules@156"
+                "$ref": "#/rules@157"
               },
               "arguments": []
             }
@@ -9262,7 +9262,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
                 "terminal": {
                   "$type": "RuleCall",
                   "rule": {
-                    "$ref": "#/rules@153"
+                    "$ref": "#/rules@154"
                   },
                   "arguments": []
                 }
@@ -10167,7 +10167,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
                     "terminal": {
                       "$type": "RuleCall",
                       "rule": {
-                        "$ref": "#/rules@153"
+                        "$ref": "#/rules@154"
                       },
                       "arguments": []
                     }
@@ -10313,7 +10313,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
                 "terminal": {
                   "$type": "RuleCall",
                   "rule": {
-                    "$ref": "#/rules@153"
+                    "$ref": "#/rules@154"
                   },
                   "arguments": []
                 }
@@ -10468,7 +10468,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
         "terminal": {
           "$type": "RuleCall",
           "rule": {
-            "$ref": "#/rules@153"
+            "$ref": "#/rules@154"
           },
           "arguments": []
         }
@@ -10493,7 +10493,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
             "terminal": {
               "$type": "RuleCall",
               "rule": {
-                "$ref": "#/rules@154"
+                "$ref": "#/rules@155"
               },
               "arguments": []
             }
@@ -10505,7 +10505,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
             "terminal": {
               "$type": "RuleCall",
               "rule": {
-                "$ref": "#/rules@155"
+                "$ref": "#/rules@156"
               },
               "arguments": []
             }
@@ -10917,7 +10917,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
           {
             "$type": "RuleCall",
             "rule": {
-              "$ref": "#/rules@156"
+              "$ref": "#/rules@157"
             },
             "arguments": []
           },
@@ -11064,7 +11064,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
           {
             "$type": "RuleCall",
             "rule": {
-              "$ref": "#/rules@156"
+              "$ref": "#/rules@157"
             },
             "arguments": []
           },
@@ -11161,7 +11161,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
           {
             "$type": "RuleCall",
             "rule": {
-              "$ref": "#/rules@156"
+              "$ref": "#/rules@157"
             },
             "arguments": []
           },
@@ -11895,6 +11895,17 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
     {
       "$type": "TerminalRule",
       "fragment": true,
+      "name": "UNIT_MISSPELT",
+      "definition": {
+        "$type": "RegexToken",
+        "regex": "/(?:inch|inches|ins|feet|yards?|yds|millimetres?|millimeters?|mms|centimetres?|centimeters?|cms|metres?|meters?|lbs|pounds?|lbm|ounces?|kilograms?|kilos?|kgs|grams?|gm|IN|FT|MM|CM)(?![0-9A-Za-z_])/",
+        "parenthesized": false
+      },
+      "hidden": false
+    },
+    {
+      "$type": "TerminalRule",
+      "fragment": true,
       "name": "KNOWN_UNIT",
       "definition": {
         "$type": "TerminalGroup",
@@ -11949,15 +11960,39 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
             "$type": "TerminalAlternatives",
             "elements": [
               {
-                "$type": "RegexToken",
-                "regex": "/[\\"″'′°%]/",
+                "$type": "TerminalAlternatives",
+                "elements": [
+                  {
+                    "$type": "RegexToken",
+                    "regex": "/[\\"″'′°%]/",
+                    "parenthesized": false
+                  },
+                  {
+                    "$type": "TerminalRuleCall",
+                    "rule": {
+                      "$ref": "#/rules@152"
+                    },
+                    "parenthesized": false
+                  }
+                ],
                 "parenthesized": false
               },
               {
-                "$type": "TerminalRuleCall",
-                "rule": {
-                  "$ref": "#/rules@151"
-                },
+                "$type": "TerminalGroup",
+                "elements": [
+                  {
+                    "$type": "RegexToken",
+                    "regex": "/[ \\\\t]/",
+                    "parenthesized": false
+                  },
+                  {
+                    "$type": "TerminalRuleCall",
+                    "rule": {
+                      "$ref": "#/rules@151"
+                    },
+                    "parenthesized": false
+                  }
+                ],
                 "parenthesized": false
               }
             ],
@@ -12065,7 +12100,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
                           {
                             "$type": "TerminalRuleCall",
                             "rule": {
-                              "$ref": "#/rules@152"
+                              "$ref": "#/rules@153"
                             },
                             "parenthesized": false,
                             "cardinality": "?"
@@ -12089,7 +12124,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
                       {
                         "$type": "TerminalRuleCall",
                         "rule": {
-                          "$ref": "#/rules@152"
+                          "$ref": "#/rules@153"
                         },
                         "parenthesized": false,
                         "cardinality": "?"
@@ -12113,7 +12148,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
                   {
                     "$type": "TerminalRuleCall",
                     "rule": {
-                      "$ref": "#/rules@152"
+                      "$ref": "#/rules@153"
                     },
                     "parenthesized": false
                   }
@@ -12136,7 +12171,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
               {
                 "$type": "TerminalRuleCall",
                 "rule": {
-                  "$ref": "#/rules@152"
+                  "$ref": "#/rules@153"
                 },
                 "parenthesized": false,
                 "cardinality": "?"

@@ -11,6 +11,7 @@ import {
 import { type MeasureProblem, readMeasure } from 'casewright-shared/quantity';
 import type * as Ast from '../generated/ast.js';
 import { wordsOfValues } from '../scoping/choices.js';
+import { reportDecimalComma } from './decimal-comma.js';
 import type { FileLowering } from './file-lowering.js';
 import { checkMember } from './members.js';
 import { isBuilt } from './not-built.js';
@@ -68,6 +69,9 @@ export function lowerExpression(
         case 'Range':
             return { is: 'range', first: lower(node.first), last: lower(node.last), span };
         case 'List':
+            if (reportDecimalComma(file, node.items ?? [])) {
+                return { is: 'broken', span };
+            }
             return { is: 'list', items: (node.items ?? []).map(lower), span };
         case 'By':
             return { is: 'by', parts: (node.parts ?? []).map(lower), span };
@@ -264,7 +268,17 @@ function lowerEvery(file: FileLowering, node: Ast.Every, span: Span): DesignExpr
 
 // ---------------------------------------------------------------- places
 
-export function lowerPlace(file: FileLowering, node: Ast.Place, around: Span): Place {
+/** The places of one `at`. */
+export function lowerPlaces(file: FileLowering, nodes: readonly Ast.Place[] | undefined, around: Span): Place[] {
+    const places = nodes ?? [];
+    const isBroken = reportDecimalComma(
+        file,
+        places.map(({ distance }) => distance),
+    );
+    return isBroken ? [{ distance: { is: 'broken', span: around }, span: around }] : places.map((place) => lowerPlace(file, place, around));
+}
+
+function lowerPlace(file: FileLowering, node: Ast.Place, around: Span): Place {
     const span = node.$cstNode ? file.span(node) : around;
     return {
         ...(node.distance === undefined ? {} : { distance: lowerExpression(file, node.distance, span) }),

@@ -22,8 +22,6 @@ export class FileLowering {
     readonly built = new Map<DeclaredName, boolean>();
     /** Declarations and parts of which it has been said that something in them is not built. */
     readonly notBuilt = new Set<AstNode>();
-    /** Where a further `use` can be put. */
-    readonly endOfUses: number;
     private readonly brokenLines: readonly Line[];
     private readonly hasDocs: boolean;
     /** Words of broken and misspelt lines. */
@@ -40,7 +38,6 @@ export class FileLowering {
         this.text = names.document.textDocument.getText();
         this.brokenLines = linesWithErrors(names.document, this.text);
         this.hasDocs = this.text.includes('///');
-        this.endOfUses = names.uses.at(-1)?.$cstNode?.end ?? 0;
     }
 
     labelFor(document: LangiumDocument): string {

@@ -13,7 +13,7 @@ const ofParts = [
     ...Object.keys(vocabulary.stagesOfParts),
     ...Object.keys(vocabulary.placesOnParts),
 ];
-const ofRooms = [...sizesOfRoom, ...Object.keys(vocabulary.roomFaces), 'middle'];
+const ofRooms = [...sizesOfRoom, ...Object.keys(vocabulary.roomFaces)];
 
 /** Whether the receiver can have the member; if not, it is reported. What is only known by computing is let through. */
 export function checkMember(file: FileLowering, node: Ast.MemberAccess, receiver: DesignExpression, member: string, span: Span): boolean {

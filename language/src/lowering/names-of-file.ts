@@ -79,10 +79,12 @@ function checkClashes(file: FileLowering): void {
             'and',
             4,
         );
+        const alias = nameForUse(use);
+        const named = `${file.text.slice(use.$cstNode?.offset ?? 0, targetSpan(file, use).end)} as ${alias}`;
         const other = first ? file.labelFor(first.known.document) : '';
         file.report('NAM-012', targetSpan(file, use), {
             message: `${names} ${clashes.length === 1 ? 'is' : 'are'} declared in ${other} too, which this file also uses`,
-            hint: 'say which is meant with a name for the file: add `as shop`, and write `shop.Walnut`',
+            hint: `say which is meant with a name for the file: \`${named}\`, and write \`${alias}.${first?.name.name ?? ''}\``,
             found: `${names} from two files`,
             needed: 'each name from one file',
             related: clashes.slice(0, 4).flatMap(({ name, known }) => [
@@ -91,6 +93,19 @@ function checkClashes(file: FileLowering): void {
             ]),
         });
     }
+}
+
+/** A name that a file may be used by: `shop` for `"shop.case"`, `panels` for `casewright.panels`. */
+function nameForUse({ module, path = '' }: Ast.Use): string {
+    const last =
+        module?.split('.').at(-1) ??
+        path
+            .split('/')
+            .at(-1)
+            ?.replace(/\.case$/, '') ??
+        '';
+    const word = last.replace(/[^A-Za-z0-9_]/g, '').replace(/^[0-9]+/, '');
+    return word === '' ? 'other' : word;
 }
 
 /** Where a `use` says what it uses. */

@@ -11,7 +11,7 @@ import {
 } from 'casewright-shared/casework';
 import type * as Ast from '../generated/ast.js';
 import { checkArguments } from './arguments.js';
-import { lowerExpression, lowerPlace } from './expressions.js';
+import { lowerExpression, lowerPlaces } from './expressions.js';
 import type { FileLowering } from './file-lowering.js';
 import { reportStray } from './misplaced.js';
 import { isBuilt } from './not-built.js';
@@ -125,7 +125,7 @@ export class PhraseCollector {
         if (!this.canBePlaced('at', span) || !this.isFirst('at', span)) {
             return false;
         }
-        const places = (clause.places ?? []).map((place) => lowerPlace(file, place, span));
+        const places = lowerPlaces(file, clause.places, span);
         const last = places.at(-1);
         const way = last && wayWithout(last);
         if (way && next?.$type === 'OfClause' && next.target && this.isPlaceOf(way, next.target)) {
@@ -187,7 +187,7 @@ export class PhraseCollector {
         }
         return {
             edges,
-            ...(node.clause ? { at: (node.clause.places ?? []).map((place) => lowerPlace(file, place, span)) } : {}),
+            ...(node.clause ? { at: lowerPlaces(file, node.clause.places, span) } : {}),
             ...(treatment ? { treatment } : {}),
             span,
         };
@@ -251,11 +251,17 @@ function reportNoMaterial(
     span: Span,
 ): DesignExpression {
     const found = name ? `\`${name.name}\`, ${describeName(name)}` : `\`${file.text.slice(at.span.start, at.span.end)}\``;
+    if (name?.sort === 'part' && file.visible.hiddenBy(name)?.kind === 'material') {
+        return { is: 'broken', span }; // `back Ply`, where `back of Ply` was meant: it is reported that the one name hides the other
+    }
     file.report('NAM-007', at.span, {
         message: name
             ? `\`${name.name}\` is ${describeName(name)}; a part is made of a material or of a case`
             : `${found} stands where a material is needed`,
-        hint: 'name a material, such as `of WalnutPly`, or a case that is declared by itself',
+        hint:
+            name?.sort === 'part'
+                ? `a place at \`${name.name}\` is said with a way, such as \`at 1in above ${name.name}\`; after \`of\` stands a material`
+                : 'name a material, such as `of WalnutPly`, or a case that is declared by itself',
         found,
         needed: 'a material or a case',
         ...(name ? { related: [{ span: declarationSpan(file, name), message: `\`${name.name}\` is declared here` }] } : {}),

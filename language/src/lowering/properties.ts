@@ -1,14 +1,14 @@
 // Properties against the table of what their owner may say. Knows the table's rows: no statement.
 import { type Expression as DesignExpression, type Place, type Property, type Span, vocabulary } from 'casewright-shared/casework';
 import type * as Ast from '../generated/ast.js';
-import { lowerExpression, lowerPlace } from './expressions.js';
+import { lowerExpression, lowerPlaces } from './expressions.js';
 import type { FileLowering } from './file-lowering.js';
 import { reportStray } from './misplaced.js';
 import { reportNotBuilt } from './not-built.js';
 import { nextWord } from './source-text.js';
-import { describeShape } from './value-messages.js';
+import { type Asking, describeShape, reportMisfit } from './value-messages.js';
 import { checked, lowerValue } from './values.js';
-import { listWords, nearestWord } from './words.js';
+import { listWords, meantBy, nearestWord } from './words.js';
 
 /** Who says something: `a material`, and what it may say. */
 export interface Owner {
@@ -95,9 +95,7 @@ export class PropertyCollector {
         if (value === 'missing') {
             return undefined;
         }
-        const at: Place[] = own.flatMap((clause) =>
-            clause.$type === 'AtClause' ? (clause.places ?? []).map((place) => lowerPlace(file, place, span)) : [],
-        );
+        const at: Place[] = own.flatMap((clause) => (clause.$type === 'AtClause' ? lowerPlaces(file, clause.places, span) : []));
         const of = own.find((clause) => clause.$type === 'OfClause');
         return {
             name,
@@ -122,8 +120,12 @@ export class PropertyCollector {
             const value = lowerExpression(file, node.extra, nameSpan);
             return checked(file, asking, { is: 'worded', word, value, span: file.between(word.span.start, value.span.end) }, node);
         }
+        if (row.shape.is === 'text' && node.value?.$type === 'Reference' && !node.value.target?.ref) {
+            return this.textWithoutQuotes(asking, file.span(node.value).start);
+        }
         if (node.value) {
-            return lowerValue(file, asking, node.value, nameSpan);
+            const value = lowerValue(file, asking, node.value, nameSpan);
+            return this.isSharedOut(name, value) ? this.reportSharedSize(name, nameSpan, value) : value;
         }
         const inwards = row.shape.is === 'worded' ? node.clauses?.find((clause) => clause.$type === 'InClause') : undefined;
         if (inwards?.target) {
@@ -151,6 +153,36 @@ export class PropertyCollector {
             needed: describeShape(row.shape),
         });
         return 'missing';
+    }
+
+    /** `client Kiln Lane Pottery`: all its words are meant, and none of them begins another property. */
+    private textWithoutQuotes(asking: Asking, start: number): DesignExpression {
+        const words = /^[^\s;{}]+(?: +[A-Z0-9&][^\s;{}]*)*/.exec(this.file.text.slice(start))?.[0] ?? '';
+        const span = this.file.word(start, words);
+        this.sentenceEnd = span.end;
+        reportMisfit(this.file, asking, { is: 'word', word: words, span });
+        return { is: 'broken', span };
+    }
+
+    /** `divider Post[2] width equal`: boards share out what is clear between them, and cases share out a room. */
+    private isSharedOut(name: string, value: DesignExpression): boolean {
+        const lies = this.owner.kinds?.map((kind) => vocabulary.partKinds[kind]?.lies)[0];
+        const isBoard = lies !== undefined && lies !== 'assembly' && Object.hasOwn(this.owner.table, 'clear');
+        const isShare = (one: DesignExpression) => one.is === 'word' && Object.hasOwn(vocabulary.shareWords, one.word);
+        return isBoard && name !== 'clear' && (value.is === 'list' ? value.items.some(isShare) : isShare(value));
+    }
+
+    private reportSharedSize(name: string, nameSpan: Span, value: DesignExpression): DesignExpression {
+        const { file, owner } = this;
+        const shares = file.text.slice(value.span.start, value.span.end);
+        file.report('PLC-006', file.between(nameSpan.start, value.span.end), {
+            message: `the \`${name}\` of ${owner.called} is one length; what is shared out is the openings between them`,
+            hint: `write \`clear ${shares}\``,
+            found: `\`${name} ${shares}\``,
+            needed: `\`clear ${shares}\`, or one length`,
+            fix: { title: `write \`clear\``, span: nameSpan, text: 'clear', safe: false },
+        });
+        return { is: 'broken', span: value.span };
     }
 
     private inBraces(node: Ast.Property, name: string, row: vocabulary.PropertyRow): readonly Property[] {
@@ -189,6 +221,11 @@ export class PropertyCollector {
         if (near) {
             this.stated.set(near, nameSpan);
         }
+        const clause = name === 'material' && this.isOfSomething() ? 'of' : meantBy(name);
+        if (!near && clause !== undefined && clauseWords.has(clause)) {
+            this.reportClause(name, clause, nameSpan);
+            return;
+        }
         const isThing = Object.hasOwn(vocabulary.factKinds, name) || Object.hasOwn(vocabulary.recipeKinds, name);
         const known = own.length === 0 ? `${owner.called} has no properties` : `${owner.called} has ${listWords(own, 'and')}`;
         file.report('PRP-001', nameSpan, {
@@ -198,6 +235,21 @@ export class PropertyCollector {
             ...(near
                 ? { fix: { title: `write \`${near}\``, span: nameSpan, text: near, safe: false } }
                 : { hint: isThing ? `a \`${name}\` is declared by itself, at the top of the file` : known }),
+        });
+    }
+
+    /** Whether its owner is made of a material: a part or a case. */
+    private isOfSomething(): boolean {
+        return this.owner.kinds?.some((kind) => Object.hasOwn(vocabulary.partKinds, kind)) ?? false;
+    }
+
+    /** `at 10in under top`: a clause that begins with another word. */
+    private reportClause(name: string, clause: string, nameSpan: Span): void {
+        this.file.report('PRP-001', nameSpan, {
+            message: `${this.owner.called} has no \`${name}\`; did you mean \`${clause}\`?`,
+            found: `\`${name}\``,
+            needed: `\`${clause}\``,
+            fix: { title: `write \`${clause}\``, span: nameSpan, text: clause, safe: false },
         });
     }
 
@@ -259,6 +311,9 @@ function looksLikeStatement({ body, clauses, value }: Ast.Property): boolean {
         body !== undefined || (clauses?.length ?? 0) > 0 || first === undefined || first.$type === 'Reference' || first.$type === 'Index'
     );
 }
+
+/** Words that begin a clause, and that a word of everyday speech may stand for. */
+const clauseWords: ReadonlySet<string> = new Set(['above', 'below', 'in', 'of']);
 
 const clauseWord: Readonly<Record<string, vocabulary.ClauseWord>> = {
     AtClause: 'at',

@@ -9,7 +9,7 @@ import {
     vocabulary,
 } from 'casewright-shared/casework';
 import type * as Ast from '../generated/ast.js';
-import { lowerExpression, lowerPlace } from './expressions.js';
+import { lowerExpression, lowerPlaces } from './expressions.js';
 import type { FileLowering } from './file-lowering.js';
 import { reportStray } from './misplaced.js';
 import { reportNotBuilt } from './not-built.js';
@@ -51,7 +51,7 @@ export function lowerStep(file: FileLowering, node: Ast.Step, recipe: RecipeName
     const options = [...read.options, ...lowerOptions(file, node, kind, row, read.options)];
     const inBraces = node.body ? lowerProperties(file, { called: `\`${kind}\``, table: row.options }, node.body.members ?? []) : [];
     const of = read.of ?? clauses.of;
-    if (row.of && !of && node.value) {
+    if (row.of && !of && node.value && read.value?.is !== 'broken') {
         file.report('PRP-004', wordSpan, {
             message: `\`${kind}\` does not say what it is of`,
             hint: `write it so: \`${row.example}\``,
@@ -163,7 +163,7 @@ function lowerStepClauses(
         switch (clause.$type) {
             case 'AtClause':
                 if (row.clauses.includes('at')) {
-                    clauses.at.push(...(clause.places ?? []).map((place) => lowerPlace(file, place, span)));
+                    clauses.at.push(...lowerPlaces(file, clause.places, span));
                     continue;
                 }
                 break;

@@ -1,12 +1,13 @@
 // What to say of a name that names nothing. Knows what is visible and what was probably meant.
 import { type Span, vocabulary } from 'casewright-shared/casework';
 import type { AstNode } from 'langium';
-import type { Let, Parameter, Use } from '../generated/ast.js';
+import type { File, Let, Parameter, Use } from '../generated/ast.js';
 import type { DeclaredName } from '../scoping/declared-name.js';
+import { insertionOfUse } from '../scoping/place-for-use.js';
 import { isOne } from '../scoping/visible-names.js';
-import { libraryModule } from '../workspace/library.js';
+import { type LibraryName, libraryModule, libraryNames } from '../workspace/library.js';
 import type { FileLowering } from './file-lowering.js';
-import { listWords, nearestWord } from './words.js';
+import { listWords, meantBy, nearestWord } from './words.js';
 
 /** What a declared thing is called in a sentence: `a material`, `goods`, `a shelf`. */
 export function describeName(name: DeclaredName): string {
@@ -60,6 +61,17 @@ export function reportUnknownName(
     if (file.lacksFiles) {
         return;
     }
+    const inLibrary = libraryNames().filter(({ kind }) => !kinds || kinds.includes(kind));
+    const unused = inLibrary.find((one) => one.name === name);
+    if (unused) {
+        reportNotUsed(file, name, unused.module, `use ${unused.module}`, span);
+        return;
+    }
+    const plural = Object.keys(vocabulary.partKinds).find((kind) => name === `${kind}s` || meantBy(name) === kind);
+    if (plural !== undefined && kinds?.includes(plural)) {
+        reportPlural(file, name, plural, span);
+        return;
+    }
     const visible = [...new Set(file.visible.allAt(at))];
     const fitting = kinds ? visible.filter((one) => fits(one, kinds)) : visible;
     const near =
@@ -68,6 +80,11 @@ export function reportUnknownName(
             name,
             visible.map((one) => one.name),
         );
+    const unusedNear = near ? undefined : nearInLibrary(name, inLibrary);
+    if (unusedNear) {
+        reportUnusedNear(file, name, unusedNear, span);
+        return;
+    }
     const known = visible.find((one) => one.name === near);
     const needed = kinds ? listKinds(kinds) : 'a name that is declared';
     file.report('NAM-001', span, {
@@ -76,6 +93,34 @@ export function reportUnknownName(
         needed,
         ...(near ? { fix: { title: `write \`${near}\``, span, text: near, safe: false } } : { hint: whatThereIs(fitting) }),
         ...(known && near ? { related: [{ span: declarationSpan(file, known), message: `\`${near}\` is declared here` }] } : {}),
+    });
+}
+
+/** `join Floor to sides` */
+function reportPlural(file: FileLowering, name: string, kind: string, span: Span): void {
+    file.report('NAM-001', span, {
+        message: `nothing is called \`${name}\` here; did you mean \`every ${kind}\`?`,
+        found: `\`${name}\``,
+        needed: 'a part, or all of a kind',
+        fix: { title: `write \`every ${kind}\``, span, text: `every ${kind}`, safe: false },
+    });
+}
+
+function nearInLibrary(name: string, inLibrary: readonly LibraryName[]): LibraryName | undefined {
+    const near = nearestWord(
+        name,
+        inLibrary.map((one) => one.name),
+    );
+    return inLibrary.find((one) => one.name === near);
+}
+
+function reportUnusedNear(file: FileLowering, name: string, near: LibraryName, span: Span): void {
+    file.report('NAM-001', span, {
+        message: `nothing is called \`${name}\`; did you mean \`${near.name}\` of ${near.module}, which this file does not use?`,
+        hint: `write \`${near.name}\`, and add the line \`use ${near.module}\``,
+        found: `\`${name}\``,
+        needed: 'a name that is declared here or in a file that is used here',
+        fix: { title: `write \`${near.name}\``, span, text: near.name, safe: false },
     });
 }
 
@@ -187,18 +232,24 @@ function reportHidden(
         return;
     }
     const module = libraryModule(name.documentUri);
-    const use = module ? `use ${module}` : `use "${through}"`;
+    reportNotUsed(file, name.name, module ?? through, module ? `use ${module}` : `use "${through}"`, span, related);
+}
+
+function reportNotUsed(
+    file: FileLowering,
+    name: string,
+    through: string,
+    use: string,
+    span: Span,
+    related: { readonly span: Span; readonly message: string }[] = [],
+): void {
+    const { offset, text } = insertionOfUse(file.names.document.parseResult.value as File, file.text, use);
     file.report('NAM-001', span, {
-        message: `\`${name.name}\` is declared in ${through}, which this file does not use itself`,
+        message: `\`${name}\` is declared in ${through}, which this file does not use itself`,
         hint: `add the line \`${use}\``,
-        found: `\`${name.name}\``,
+        found: `\`${name}\``,
         needed: 'a name that is declared here or in a file that is used here',
-        fix: {
-            title: `add \`${use}\``,
-            span: file.between(file.endOfUses, file.endOfUses),
-            text: file.endOfUses === 0 ? `${use}\n` : `\n${use}`,
-            safe: true,
-        },
+        fix: { title: `add \`${use}\``, span: file.between(offset, offset), text, safe: true },
         related,
     });
 }

@@ -72,7 +72,7 @@ function describeFound(file: FileLowering, value: DesignExpression): string {
             return name ? `\`${name.name}\`, ${describeName(name)}` : `\`${value.name}\``;
         }
         case 'word':
-            return `the word \`${value.word}\``;
+            return value.word.includes(' ') ? `\`${value.word}\`` : `the word \`${value.word}\``;
         case 'text':
             return 'a text';
         default:
@@ -116,10 +116,11 @@ export function reportMissingUnit(file: FileLowering, shape: Shape, at: DesignEx
     const needed = dimensionNeeded(shape) ?? 'length';
     const text = file.text.slice(at.span.start, at.span.end);
     const [inch, metric] = usualUnits[needed];
+    const written = text.includes('/') ? `\`${text}${inch}\`` : `\`${text}${inch}\` or \`${text}${metric}\``;
     const article = describeDimension(dimension[needed]);
     file.report('UNI-001', at.span, {
         message: `\`${text}\` has no unit: ${article} is needed here`,
-        hint: `write \`${text}${inch}\` or \`${text}${metric}\``,
+        hint: `write ${written}`,
         found: 'a plain number',
         needed: article,
     });

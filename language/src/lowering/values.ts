@@ -123,7 +123,9 @@ function misfit(file: FileLowering, shape: Shape, value: DesignExpression): Misf
     const no: Misfit = { at: value };
     switch (shape.is) {
         case 'quantity':
-            return misfitOfNumber(file, value, shape.dimension);
+            return shape.dimension !== 'none' && isPlainFraction(value)
+                ? { at: value, unit: true }
+                : misfitOfNumber(file, value, shape.dimension);
         case 'count':
             return misfitOfNumber(file, value, 'none');
         case 'sizes':
@@ -254,6 +256,12 @@ function misfitOfNumber(file: FileLowering, value: DesignExpression, needed: voc
         return value.word in vocabulary.sizesOfParts ? undefined : { at: value };
     }
     return isComputed(file, value) || value.is === 'broken' ? undefined : { at: value };
+}
+
+/** `13/16` without a unit. */
+function isPlainFraction(value: DesignExpression): boolean {
+    const isPlain = (side: DesignExpression) => side.is === 'measure' && side.quantity.dimension === dimension.none;
+    return value.is === 'binary' && value.operator === '/' && isPlain(value.left) && isPlain(value.right);
 }
 
 function misfitOfShares(file: FileLowering, value: DesignExpression): Misfit | undefined {

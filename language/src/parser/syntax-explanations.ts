@@ -47,6 +47,24 @@ const touches = (left: IToken | undefined, right: IToken): boolean => left !== u
 
 const RELATIONS: Readonly<Record<string, string>> = { past: 'past', short: 'short of', left: 'left of', right: 'right of' };
 
+/** The way from a side of a room into it. */
+const WAYS_FROM: Readonly<Record<string, string>> = {
+    top: 'below',
+    bottom: 'above',
+    back: 'before',
+    front: 'behind',
+    left: 'right of',
+    right: 'left of',
+};
+
+const PROPERTIES_OF_MEASURE_WORDS: Readonly<Record<string, string>> = {
+    thick: 'thickness',
+    wide: 'width',
+    deep: 'depth',
+    high: 'height',
+    long: 'length',
+};
+
 /** More telling sentences for common mistakes; the first that fits is taken. */
 const EXPLANATIONS: readonly Explain[] = [
     function inchMarkApart({ token, before: [previous] }) {
@@ -71,6 +89,12 @@ const EXPLANATIONS: readonly Explain[] = [
     function ruleCode({ token, needed }) {
         return token.tokenType.name === 'RULE_CODE' && needed !== NOTHING_MORE
             ? `\`${token.image}\` is the code of a rule; to subtract, write \`${token.image.replace('-', ' - ')}\``
+            : undefined;
+    },
+    function footAfterNumber({ token, before }) {
+        const [word, number] = [token, ...before].slice(token.image === 'foot' ? 0 : 1);
+        return word?.image === 'foot' && isPlainNumber(number)
+            ? { message: `feet are written \`${number.image}ft\` or \`${number.image}'\``, at: word }
             : undefined;
     },
     function unitThatIsAConnective({ token, before: [word, measure] }) {
@@ -129,19 +153,94 @@ const EXPLANATIONS: readonly Explain[] = [
             ? { message: `after \`of\` stands a material alone, which says its own thickness: \`of ${material.image}\``, at: thickness! }
             : undefined;
     },
+    function signAfterPartName({ token, before: [name, kind, ...more], next, isPartKind }) {
+        const isPart = isWord(name) && isWord(kind) && isPartKind(kind) && more.length === 0;
+        const place = next && isNumber(next) ? `at ${next.image}` : `${next?.image ?? ''} ...`;
+        return isPart && (token.image === ':' || token.image === '=')
+            ? `after the name of a part no \`${token.image}\` is written: \`${kind.image} ${name.image} ${place}\``
+            : undefined;
+    },
     function thingDeclaredInCase({ token, needed, before: [name, kind, ...more] }) {
         return token.image === ':' && needed === NOTHING_MORE && isWord(name) && isWord(kind) && more.length === 0
             ? `\`${kind.image} ${name.image} : ...\` is declared by itself, at the top of the file`
             : undefined;
     },
     function andBetweenNames({ token, needed, before: [previous], next }) {
-        return token.image === 'and' && needed === NOTHING_MORE && isWord(previous) && next && isWord(next)
+        return token.image === 'and' && (needed === NOTHING_MORE || needed === '`to`') && isWord(previous) && next && isWord(next)
             ? `several are named with commas between them: \`${previous.image}, ${next.image}\``
+            : undefined;
+    },
+    function countWithoutBrackets({ token, before: [name, kind, ...more], next, isPartKind }) {
+        const isPart = isWord(name) && isWord(kind) && isPartKind(kind) && more.length <= 1;
+        const count = token.image === '(' ? next : token;
+        return isPart && count && /^[0-9]+$/.test(count.image)
+            ? `how many there are stands in brackets after the name: \`${kind.image} ${name.image}[${count.image}]\``
+            : undefined;
+    },
+    function countBeforeKind({ token, before: [count, ...more], next, isPartKind }) {
+        return count && more.length === 0 && /^[0-9]+$/.test(count.image) && isPartKind(token)
+            ? `how many there are stands in brackets after the name: \`${token.image} ${next?.image ?? 'Tier'}[${count.image}]\``
+            : undefined;
+    },
+    function sizesOfPart(place) {
+        const part = partAndNumber(place);
+        return part && place.next?.image === 'x'
+            ? 'the sizes of a part follow from its place; one that does not is said by its name, such as `width 11in`'
             : undefined;
     },
     function placeWithoutAt(place) {
         const part = partAndNumber(place);
         return part && `the place of a part begins with \`at\`: \`${part.kind.image} ${part.name.image} at ${place.token.image}\``;
+    },
+    function placeFrom({ token, needed, before: [distance], next }) {
+        const way = next && WAYS_FROM[next.image];
+        return needed === NOTHING_MORE && token.image === 'from' && isNumber(distance) && way
+            ? `a place says which way it is measured: \`${distance?.image} ${way} ${next.image}\``
+            : undefined;
+    },
+    function measureWordBeforeNumber({ token, needed, next }) {
+        const property = PROPERTIES_OF_MEASURE_WORDS[token.image];
+        return needed === NOTHING_MORE && property && isNumber(next)
+            ? `this is said as a property: \`${property} ${next?.image}\``
+            : undefined;
+    },
+    function sharesWithoutClear({ token, needed, before: [word, ...more], isPartKind }) {
+        const kind = more.at(-1);
+        const isShare = word?.image === 'equal' || word?.image === 'rest';
+        return needed === 'a value' && word && isShare && kind && isPartKind(kind) && !isNumber(token)
+            ? { message: `what is shared out is said before it: \`clear ${word.image}\` for openings`, at: word }
+            : undefined;
+    },
+    function joinWithoutTo({ token, needed, before: [part] }) {
+        return token.image === 'with' && needed === '`to`' && isWord(part)
+            ? `the part that receives it stands after \`to\`, the joint after \`with\`: \`join ${part.image} to ... with ...\``
+            : undefined;
+    },
+    function edgeWithRecipeWord({ token, before: [edge, word, ...more] }) {
+        return word?.image === 'edging' && more.length === 0 && isWord(edge) && isWord(token)
+            ? { message: `an edge of a part is worked with \`edge\`: \`edge ${edge.image} ${token.image}\``, at: word }
+            : undefined;
+    },
+    function nameAfterMaterial({ needed, before: [name, material, of, kind, ...more], isPartKind }) {
+        return needed === 'a value' && name && isWord(name) && of?.image === 'of' && kind && isPartKind(kind) && more.length === 0
+            ? {
+                  message: `the name of a part stands right after its kind: \`${kind.image} ${name.image} of ${material?.image}\``,
+                  at: name,
+              }
+            : undefined;
+    },
+    function nameOfPartInTwoWords({ needed, before: [second, first, kind, ...more], isPartKind }) {
+        const areWords = isWord(first) && isWord(second) && /^[A-Z]/.test(second.image);
+        return needed === 'a value' && areWords && kind && isPartKind(kind) && more.length === 0
+            ? { message: `a name is one word: write \`${first.image}${second.image}\``, at: second }
+            : undefined;
+    },
+    function feetAndInchesApart({ token, needed, before: [feet] }) {
+        const number = /^([0-9]+) ?(?:ft|['′])$/.exec(feet?.image ?? '')?.[1];
+        const inches = /^(.*?) ?(?:in|["″])$/.exec(token.image)?.[1];
+        return needed === NOTHING_MORE && number && inches && feet
+            ? { message: `feet and inches are written in one way each: \`${number}'${inches}"\` or \`${number}ft ${inches}in\``, at: feet }
+            : undefined;
     },
     function relationWithoutTarget({ token, needed, before: [previous] }) {
         const relation = RELATIONS[token.image];
@@ -149,7 +248,11 @@ const EXPLANATIONS: readonly Explain[] = [
             ? `what this lies ${relation} is missing: \`${previous.image} ${relation} case\``
             : undefined;
     },
-    function secondStatementOnLine({ token, needed, before, next }) {
+    function secondStatementOnLine({ token, needed, before, next, isPartKind }) {
+        const first = before.at(-1);
+        if (needed === NOTHING_MORE && token.image === 'edge' && first && isPartKind(first) && next) {
+            return `what is done to the edges of a part stands in braces: \`{ edge ${next.image} ... }\``;
+        }
         return needed === NOTHING_MORE && before.length > 1 && STATEMENT_WORDS.has(token.image) && next !== undefined
             ? `\`${token.image}\` begins a new statement: put it on a line of its own, or write \`;\` before it`
             : undefined;
@@ -166,13 +269,22 @@ const EXPLANATIONS: readonly Explain[] = [
     },
     function titleWithoutQuotes({ token, needed, before, isPartKind }) {
         const [previous, kind, ...more] = before;
-        return needed === NOTHING_MORE && isWord(token) && isWord(previous) && isWord(kind) && !isPartKind(kind) && more.length === 0
-            ? `a name is one word: write \`${previous.image}${capital(token.image)}\`, or a title in quotes, \`"${previous.image} ${token.image}"\``
+        return needed === NOTHING_MORE && isWord(token) && isWord(previous) && isWord(kind) && more.length === 0
+            ? `a name is one word: write \`${previous.image}${capital(token.image)}\`${isPartKind(kind) ? '' : `, or a title in quotes, \`"${previous.image} ${token.image}"\``}`
             : undefined;
     },
     function reasonWithoutQuotes({ token, needed, before: [previous] }) {
         return previous?.image === 'because' && needed !== NOTHING_MORE && stands(token)
             ? 'the reason after `because` stands in quotes: `because "..."`'
+            : undefined;
+    },
+    function textWithoutQuotes({ token, needed, before, isPartKind, isReserved }) {
+        const other = before.findIndex((word) => !/^[A-ZÀ-ÖØ-Þ][^.]*$/.test(word.image) || !isWord(word));
+        const words = before.slice(0, Math.max(0, other)).toReversed();
+        const name = before[other];
+        const isProperty = name !== undefined && isWord(name) && words.length > 1 && !isPartKind(name) && !isReserved(name);
+        return isProperty && (needed === 'a value' || needed === NOTHING_MORE) && !isNumber(token)
+            ? { message: `a text stands in quotes: \`${name.image} "${words.map(({ image }) => image).join(' ')}"\``, at: words[0]! }
             : undefined;
     },
     function visibilityAlone({ token, needed }) {

@@ -83,6 +83,17 @@ const INSTEAD: Readonly<Record<string, string>> = {
 export class CharacterMessages extends DefaultLexerErrorMessageProvider {
     override buildUnexpectedCharactersMessage(fullText: string, startOffset: number, length: number): string {
         const text = fullText.slice(startOffset, startOffset + length);
+        const feet = text.startsWith("'") ? /([0-9.]+)'$/.exec(fullText.slice(Math.max(0, startOffset - 12), startOffset)) : null;
+        if (feet) {
+            return `two foot marks are no inch mark: write \`${feet[1]}"\` or \`${feet[1]}in\``;
+        }
+        const inches = /^[”“″]/.test(text) ? /([0-9./]+)$/.exec(fullText.slice(Math.max(0, startOffset - 12), startOffset)) : null;
+        if (inches) {
+            return `an inch mark is straight: write \`${inches[1]}"\` or \`${inches[1]}in\``;
+        }
+        if (text.startsWith('#') && fullText.slice(fullText.lastIndexOf('\n', startOffset) + 1, startOffset).trim() === '') {
+            return 'a comment begins with `//`';
+        }
         const instead = INSTEAD[text.charAt(0)];
         const said = length === 1 ? `\`${text}\` is no sign of the language` : `\`${text}\` are no signs of the language`;
         return instead === undefined ? said : `${said}; ${instead}`;

@@ -1,6 +1,5 @@
 // Reads the declarations of a file, once, without looking at values. Knows which statement makes which name visible where.
-import { vocabulary } from 'casewright-shared/casework';
-import { closestWords } from 'casewright-shared/rules';
+import { closestWords, vocabulary } from 'casewright-shared/casework';
 import {
     type AstNode,
     type AstNodeDescription,

@@ -25,6 +25,24 @@ export function libraryText(uri: URI): string | undefined {
     return module === undefined ? undefined : libraryTexts.get(module);
 }
 
+/** A thing that the library declares for everybody. */
+export interface LibraryName {
+    readonly name: string;
+    /** `material`, `species` and so on. */
+    readonly kind: string;
+    readonly module: string;
+}
+
+let declared: readonly LibraryName[] | undefined;
+
+/** All that the library declares. Its modules need not have been used: a declaration begins a line with its kind and its name. */
+export function libraryNames(): readonly LibraryName[] {
+    declared ??= [...libraryTexts].flatMap(([module, text]) =>
+        [...text.matchAll(/^([a-z]+) ([A-Z][0-9A-Za-z]*)/gm)].map(([, kind = '', name = '']) => ({ name, kind, module })),
+    );
+    return declared;
+}
+
 /** Reads the library from its own texts and everything else from another file system. */
 export class FileSystemWithLibrary implements FileSystemProvider {
     constructor(private readonly others: FileSystemProvider) {}

@@ -30,6 +30,26 @@ describe('code actions', () => {
         expect(applied(editor, action?.edit)).toBe(design);
     });
 
+    test('a name of the library that is not used: the line that uses it, above the declaration and its comment', async () => {
+        const text = '// the rack\n\n/// birch\nmaterial Ply like HardwoodPlywood { thickness 3/4in   actual 0.72in }\n';
+        const { editor, actions } = await actionsFor(text);
+        expect(actions.map(({ title, isPreferred }) => ({ title, isPreferred }))).toEqual([
+            { title: 'add `use casewright.panels`', isPreferred: true },
+        ]);
+        const mended = applied(editor, actions[0]?.edit);
+        expect(mended).toBe(text.replace('/// birch', 'use casewright.panels\n\n/// birch'));
+        await editor.type(mended);
+        expect(editor.diagnostics().filter(({ code }) => code === 'NAM-001')).toEqual([]);
+    });
+
+    test('a line that uses a further file follows the others, and the edition', async () => {
+        for (const first of ['edition 1\nuse casewright.species', 'edition 1']) {
+            const text = `${first}\n\nmaterial Ply like HardwoodPlywood { thickness 3/4in }\n`;
+            const { editor, actions } = await actionsFor(text);
+            expect(applied(editor, actions[0]?.edit)).toBe(text.replace(first, `${first}\nuse casewright.panels`));
+        }
+    });
+
     test('a safe change is preferred, and one of those that are made at once', async () => {
         const text = design.replace('at 2 * gap below top', 'at gap/1/4in * 1in below top');
         const { actions } = await actionsFor(text);

@@ -4,4 +4,5 @@ export { type LookUp, lookUp } from './explain/look-up.js';
 export { sayBoth, sayQuantity, sayTolerance, type WhyOptions, whyText } from './explain/why.js';
 export * from './model/casework.js';
 export * from './model/measure.js';
+export { closestWords } from './vocabulary/closest-words.js';
 export * as vocabulary from './vocabulary/index.js';

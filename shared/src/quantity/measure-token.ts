@@ -6,7 +6,7 @@
  * a unit `3/4` is a division and not a number. Letters that touch a number are taken in even if they are no unit, for one clear
  * message instead of a stray name.
  */
-import { unitWords } from './unit.js';
+import { misspeltUnitWords, unitWords } from './unit.js';
 
 const vulgarFractions: Readonly<Record<string, readonly [number, number]>> = {
     '¼': [1, 4],
@@ -39,7 +39,8 @@ const withGlyph = `(?:[0-9]+ ?)?${glyph}`;
 const mixed = '[0-9]+[ -][0-9]+\\/[0-9]+';
 const fraction = '[0-9]+\\/[0-9]+';
 const word = `(?:${withOptionalPlurals(unitWords)})[234²³]?`;
-const suffix = `(?:["″'′°%]|[ \\t]?${word}(?:\\/${word})*(?![0-9A-Za-z_])|[A-Za-zµ][0-9A-Za-z²³]*)`;
+const misspelt = `(?:${withOptionalPlurals(misspeltUnitWords)})(?![0-9A-Za-z_])`;
+const suffix = `(?:["″'′°%]|[ \\t]?${word}(?:\\/${word})*(?![0-9A-Za-z_])|[ \\t]${misspelt}|[A-Za-zµ][0-9A-Za-z²³]*)`;
 const inches = `(?:${withGlyph}|${mixed}|${fraction}|${decimal})`;
 
 /** The regular expression of a number token, as source text without anchors, for use without the `u` flag. */

@@ -213,8 +213,11 @@ function unitMissing(text: string, read: WrittenNumber, groups: Groups): Measure
 function unknownUnit(text: string, word: string, read: WrittenNumber): MeasureProblem {
     const together = sizesRunTogether(text);
     if (together) return together;
+    const feetAndInches = /^ft-?([0-9][0-9./ -]*)in$/.exec(word);
     const guess = guessUnit(word);
-    const replacement = guess && read.canonical + canonicalSuffix(guess.symbol, guess);
+    const replacement = feetAndInches
+        ? `${read.canonical}ft ${feetAndInches[1]}in`
+        : guess && read.canonical + canonicalSuffix(guess.symbol, guess);
     const start = text.length - word.length;
     const measures = `\`${read.canonical}in\` or \`${read.canonical}mm\``;
     return {

@@ -110,6 +110,17 @@ function inLetters(of: Unit): string {
 /** Every unit that is written in letters, each spelling once, in the order of the table. No name in a design may equal one of these. */
 export const unitWords: readonly string[] = units.flatMap((each) => each.symbols.filter(isWord));
 
+const isLengthOrMass = ({ dimension: of }: Unit): boolean => of === dimension.length || of === dimension.mass;
+
+/** How lengths and masses are often misspelt in letters: after a number and a space they are read with it, to be told how they are written. */
+export const misspeltUnitWords: readonly string[] = [
+    ...units.filter(isLengthOrMass).flatMap((each) => each.mistakenFor.filter((word) => word !== 'foot')), // may be a name: `board foot`
+    'IN',
+    'FT',
+    'MM',
+    'CM',
+];
+
 const bySymbol = new Map<string, Unit>(units.flatMap((each) => each.symbols.map((symbol) => [symbol, each] as const)));
 bySymbol.set('board foot', unitNamed('bdft')).set('board feet', unitNamed('bdft'));
 

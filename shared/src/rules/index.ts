@@ -1,6 +1,5 @@
 /** What is checked: one file a rule, each with its explanation, source and examples. Knows casework; not how a finding is shown. */
 
-export { closestWords } from './inspection/closest-words.js';
 export { type MarkedExample, readMarks } from './page/example-marks.js';
 export { explainRule, listRules, ruleIndex, rulePage, rulePageName, type Said } from './page/rule-page.js';
 export { ruleNamed, rules } from './registry.js';

@@ -23,7 +23,7 @@ describe('explain', () => {
             '',
             'The end of a band will show at the front.',
         ]);
-        expect(text).toContain('            edge top Lipped\n            ^^^^^^^^^^^^^^^\n');
+        expect(text).toContain('            edge top Lipped\n            ~~~~~~~~~~~~~~~\n');
         expect(text).toContain('Source\nCommon practice, no source: the top edge is banded before the front edge.\n');
     });
 

@@ -1,6 +1,7 @@
 import { readFileSync } from 'node:fs';
 import { describe, expect, test } from 'vitest';
-import { closestWords, ruleNamed, rules } from '../../src/rules/index.js';
+import { closestWords } from '../../src/casework/index.js';
+import { ruleNamed, rules } from '../../src/rules/index.js';
 
 const ledger = readFileSync(new URL('../../src/rules/ledger.txt', import.meta.url), 'utf8')
     .split('\n')

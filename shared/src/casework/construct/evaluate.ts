@@ -296,7 +296,9 @@ export function expectDimension(
         return construction.report('UNI-001', {
             span,
             message: `\`${number}\` has no unit: a length is needed here`,
-            hint: `write \`${number}in\` or \`${number}mm\``,
+            hint: `${number}`.endsWith('%')
+                ? `a part of a length is a product, such as \`height * ${number}\``
+                : `write \`${number}in\` or \`${number}mm\``,
             found,
             needed: wanted,
         });

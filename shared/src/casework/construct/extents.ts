@@ -3,6 +3,7 @@ import { tolerance } from '../../geometry/index.js';
 import type { Property } from '../design/design.js';
 import type { Axis, FaceName } from '../model/casework.js';
 import type { Measure } from '../model/measure.js';
+import { closestWords } from '../vocabulary/closest-words.js';
 import type { Construction } from './construction.js';
 import type { CurveLaw } from './curve-law.js';
 import type { Description, Scoped } from './described.js';
@@ -186,12 +187,14 @@ function sizeOfDesign(construction: Construction, part: PlacedPart, name: string
 }
 
 export function reportNoSuchEdge(part: PlacedPart, name: string, span: PlacedPart['span']): void {
-    const known = edgesOfPart(part.kind);
-    part.report('EDG-005', `a ${part.kind} has no \`${name}\` edge`, {
+    const known = edgesOfPart(part.kind).map((edge) => `\`${edge}\``);
+    const [near] = closestWords(name, edgesOfPart(part.kind));
+    part.report('EDG-005', `a ${part.kind} has no \`${name}\` edge${near ? `; did you mean \`${near}\`?` : ''}`, {
         span,
         hint: known.length > 0 ? `its edges are ${known.join(', ')}` : 'it has no edges of its own',
-        found: name,
+        found: `\`${name}\``,
         needed: known.join(', '),
+        ...(near ? { fix: { title: `write \`${near}\``, span, text: near, safe: false } } : {}),
     });
 }
 

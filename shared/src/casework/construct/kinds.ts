@@ -60,7 +60,7 @@ export const axisByFace: Readonly<Record<FaceName, { readonly axis: Axis; readon
 };
 
 export function isFaceName(word: string): word is FaceName {
-    return word in axisByFace;
+    return Object.hasOwn(axisByFace, word);
 }
 export function axisOfFace(face: FaceName): { readonly axis: Axis; readonly end: 'lo' | 'hi' } {
     return axisByFace[face];

@@ -122,6 +122,7 @@ function pieceThickness(
     if (!thing) return undefined;
     const { name } = thing;
     const stock = construction.things.thicknessOf(thing.id);
+    if (!stock && construction.things.saysThickness(thing.id)) return undefined; // what it says is no length: that has been reported
     if (!stock) {
         return construction.report('MAT-005', {
             span,

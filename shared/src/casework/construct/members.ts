@@ -17,6 +17,7 @@ type Item = Extract<Expression, { is: 'item' }>;
 
 const stages: readonly string[] = ['opening', 'finished', 'core', 'rough'];
 const sizes: readonly string[] = ['length', 'width', 'thickness'];
+const membersOfRooms: readonly string[] = ['width', 'height', 'depth', 'left', 'right', 'top', 'bottom', 'back', 'front'];
 const axisOfSize: Readonly<Record<string, 'x' | 'y' | 'z'>> = { depth: 'y', height: 'z' };
 
 export function memberOf(construction: Construction, receiver: Value, expression: Member): Value | undefined {
@@ -43,17 +44,13 @@ export function memberOf(construction: Construction, receiver: Value, expression
                 );
             return unknownMember(construction, receiver, expression, sizes);
         case 'opening':
+            if (isMemberOfRooms(member)) return memberOfRoom(receiver.room, member);
             return (
-                memberOfRoom(receiver.room, member) ??
-                partsNamed(receiver.room.build, member, receiver.room) ??
-                unknownMember(construction, receiver, expression, ['width', 'height', 'depth', 'left', 'right', 'top', 'bottom'])
+                partsNamed(receiver.room.build, member, receiver.room) ?? unknownMember(construction, receiver, expression, membersOfRooms)
             );
         case 'case':
-            return (
-                memberOfRoom(receiver.build.room, member) ??
-                memberOfCase(receiver.build, expression) ??
-                unknownMember(construction, receiver, expression, ['width', 'height', 'depth', 'left', 'right', 'top', 'bottom'])
-            );
+            if (isMemberOfRooms(member)) return memberOfRoom(receiver.build.room, member);
+            return memberOfCase(receiver.build, expression) ?? unknownMember(construction, receiver, expression, membersOfRooms);
         case 'thing': {
             if (receiver.declaration.is !== 'fact') break;
             const value = construction.things.property(receiver.declaration.id, member);
@@ -167,7 +164,12 @@ function partsNamed(build: CaseBuild, name: string, room?: Room): Value | undefi
     return parts.length > 0 ? { is: 'parts', parts, name } : undefined;
 }
 
-/** A size or a side of a room. */
+/** Whether every opening and every case has it, though it may not be known what it amounts to. */
+function isMemberOfRooms(member: string): boolean {
+    return member === 'width' || Object.hasOwn(axisOfSize, member) || isFaceName(member);
+}
+
+/** A size or a side of a room; undefined also where a part that bounds it is not known. */
 export function memberOfRoom(room: Room, member: string): Value | undefined {
     const axis = member === 'width' ? 'x' : axisOfSize[member];
     if (axis) {

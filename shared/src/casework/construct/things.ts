@@ -10,6 +10,9 @@ import { because } from './measures.js';
 import { Scope } from './scope.js';
 import { dimensionOfProperty } from './vocabulary.js';
 
+/** Properties that say how thick a material is, the truest first. */
+const thicknesses: readonly string[] = ['actual', 'planed', 'thickness'];
+
 export class Things {
     private readonly cells = new Map<DeclarationId, Cell<Thing>>();
 
@@ -51,11 +54,17 @@ export class Things {
 
     /** How thick stock of a material is: what a caliper reads, or else what it is planed to, or what it is called. */
     thicknessOf(id: DeclarationId): Measure | undefined {
-        for (const name of ['actual', 'planed', 'thickness']) {
+        for (const name of thicknesses) {
             const value = this.property(id, name);
             if (value?.is === 'measure') return value.measure;
         }
         return undefined;
+    }
+
+    /** Whether the text says how thick it is, though perhaps with a value that could not be read. */
+    saysThickness(id: DeclarationId): boolean {
+        const declaration = this.construction.design.declarations.get(id);
+        return declaration?.is === 'fact' && declaration.properties.some(({ name }) => thicknesses.includes(name));
     }
 
     grainOf(id: DeclarationId): Grain {

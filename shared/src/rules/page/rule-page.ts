@@ -171,7 +171,7 @@ function shownExample(example: Example): string {
         shown.push(setIn(line));
         const end = start + line.length;
         if (flagged && flagged.start >= start && flagged.start <= end) {
-            shown.push(`    ${' '.repeat(flagged.start - start)}${'^'.repeat(Math.min(flagged.end, end) - flagged.start)}`);
+            shown.push(`    ${' '.repeat(flagged.start - start)}${'~'.repeat(Math.min(flagged.end, end) - flagged.start)}`);
         }
         start = end + 1;
     }

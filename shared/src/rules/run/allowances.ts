@@ -4,11 +4,10 @@
  * An allowed finding is not taken away: it carries the reason, so that documents can print it. What is wrong with an allowance itself
  * (no such rule, no reason, an error, nothing to silence) is found here, because only here is it known what there was to silence.
  */
-import type { Allowance, Casework } from '../../casework/index.js';
+import { type Allowance, type Casework, closestWords } from '../../casework/index.js';
 import { allowSilencesNothing } from '../decisions/allow-silences-nothing.js';
 import { allowWithoutReason } from '../decisions/allow-without-reason.js';
 import { errorCannotBeAllowed } from '../decisions/error-cannot-be-allowed.js';
-import { closestWords } from '../inspection/closest-words.js';
 import { unknownName } from '../names/unknown-name.js';
 import type { Finding, Rule, RuleCode } from '../rule.js';
 import { findingOf } from './finding.js';
