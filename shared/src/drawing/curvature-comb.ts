@@ -5,6 +5,7 @@
 import { add, type Curve, type CurveFeature, distance, type Point, polylineRuns, runMiddle, scale, surveyOf } from '../geometry/index.js';
 import type { Drawing, DrawnLine, DrawnText, LineRole } from './drawing.js';
 import { runsBetween } from './stretch.js';
+import { wrapped } from './wrapped-text.js';
 
 export interface CombWords {
     /** `Sweep: depth over height` */
@@ -164,28 +165,17 @@ class Comb {
         const legend = [
             'Wide line: the curve. Teeth across it are as long as it is bent there, out over a belly, in over a hollow.',
             `Scale of the line 1 : ${(1 / this.factor).toFixed(2)}. The longest tooth stands for the least radius, ${this.words.sayRadius(this.curve.leastRadius().radius)}.`,
-        ].flatMap(wrapped);
+        ].flatMap((line) => wrapped(line, lineOfText));
         const head = top + legend.length * lineHeight;
         this.write(this.words.title, { x: left, y: head + 3 }, 'start', large);
         this.writeLines(legend, { x: left, y: head - lineHeight });
-        this.writeLines(this.words.notes.flatMap(wrapped), { x: left, y: bottom });
+        this.writeLines(
+            this.words.notes.flatMap((note) => wrapped(note, lineOfText)),
+            { x: left, y: bottom },
+        );
     }
 
     private writeLines(lines: readonly string[], from: Point): void {
         for (const [index, line] of lines.entries()) this.write(line, { x: from.x, y: from.y - index * lineHeight }, 'start');
     }
-}
-
-function wrapped(text: string): readonly string[] {
-    const lines: string[] = [];
-    let line = '';
-    for (const word of text.split(' ')) {
-        if (line !== '' && line.length + word.length + 1 > lineOfText) {
-            lines.push(line);
-            line = word;
-        } else {
-            line = line === '' ? word : `${line} ${word}`;
-        }
-    }
-    return [...lines, line];
 }

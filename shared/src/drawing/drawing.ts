@@ -5,7 +5,7 @@
 import type { ArcRun, Point } from '../geometry/index.js';
 
 /** What a line means; a format gives each its own layer. */
-export type LineRole = 'finished' | 'core' | 'joint' | 'centre' | 'dimension' | 'curve' | 'comb' | 'envelope';
+export type LineRole = 'finished' | 'core' | 'joint' | 'centre' | 'dimension' | 'grain' | 'tearOut' | 'curve' | 'comb' | 'envelope';
 
 /** Runs end to end. */
 export interface DrawnLine {
@@ -44,7 +44,8 @@ export interface LineStyle {
 
 /**
  * Line types of ISO 128, wide to narrow 2 : 1 (from memory): wide continuous for the edge that is cut; narrow long dash double dot for the
- * finished outline around a blank; narrow continuous for positions and dimensions; narrow long dash dot for centre lines. On a fairness page
+ * finished outline around a blank; narrow continuous for positions and dimensions; narrow long dash dot for centre lines;
+ * the narrowest for hatching. On a fairness page
  * the line itself is wide, and what measures its bend is narrow.
  */
 export const lineStyles: Readonly<Record<LineRole, LineStyle>> = {
@@ -53,6 +54,8 @@ export const lineStyles: Readonly<Record<LineRole, LineStyle>> = {
     joint: { layer: 'JOINT_POSITION', width: 0.25, dashes: [] },
     centre: { layer: 'CENTRE_LINE', width: 0.18, dashes: [12, 2, 0.5, 2] },
     dimension: { layer: 'DIMENSION', width: 0.18, dashes: [] },
+    grain: { layer: 'GRAIN', width: 0.25, dashes: [] },
+    tearOut: { layer: 'TEAR_OUT', width: 0.13, dashes: [] },
     curve: { layer: 'CURVE', width: 0.5, dashes: [] },
     comb: { layer: 'CURVATURE_COMB', width: 0.13, dashes: [] },
     envelope: { layer: 'CURVATURE_ENVELOPE', width: 0.25, dashes: [] },

@@ -5,9 +5,11 @@ import { formatLength, sayMeasure } from '../quantity/index.js';
 import type { Drawing, DrawnLine, DrawnText, LineRole } from './drawing.js';
 import { drawingTolerance } from './drawing.js';
 import { offsetsFrom } from './offsets.js';
+import { drawZones, routerWords, zonesOf } from './router-marks.js';
 import { scaleBars } from './scale-bar.js';
 import { runsBetween } from './stretch.js';
 import type { TemplateShape } from './template-shape.js';
+import { wrapped } from './wrapped-text.js';
 
 export interface TemplateWords {
     readonly system: 'inch' | 'mm';
@@ -30,7 +32,9 @@ export function templateDrawing(shape: TemplateShape, words: TemplateWords): Dra
     drawRabbet(sheet, say);
     for (const joint of shape.joints) drawJoint(sheet, joint, say);
     drawOffsets(sheet, words, say);
-    drawLegend(sheet, words, say);
+    const zones = zonesOf(shape, grainAlong(shape));
+    drawZones(shape, zones, (role, points) => sheet.draw(role, points));
+    drawLegend(sheet, words, say, routerWords(shape, zones, say));
     const bars = scaleBars(sheet.below());
     return {
         title: `Template: ${words.serves}`,
@@ -160,10 +164,12 @@ function drawOffsets(sheet: TemplateSheet, { spacing }: TemplateWords, say: Say)
     }
 }
 
-function drawLegend(sheet: TemplateSheet, words: TemplateWords, say: Say): void {
+function drawLegend(sheet: TemplateSheet, words: TemplateWords, say: Say, router: readonly string[]): void {
     const { shape, stands } = { shape: sheet.shape, stands: sheet.stands };
-    const lines = [words.project, words.serves, handOf(shape), grainOf(shape), ...lineWords(shape, say)];
     const [from, to] = widestGap(shape);
+    const said = [words.project, words.serves, handOf(shape), grainOf(shape), ...lineWords(shape, say), ...router];
+    const letters = lettersOfLegend(sheet, from, to);
+    const lines = said.flatMap((line) => wrapped(line, letters).map((part, index) => (index === 0 ? part : `    ${part}`)));
     const pitch = large * 1.7;
     const top = stands ? (from + to) / 2 + (lines.length * pitch) / 2 : from + 30;
     lines.forEach((line, index) => {
@@ -171,6 +177,19 @@ function drawLegend(sheet: TemplateSheet, words: TemplateWords, say: Say): void 
         else sheet.write(line, top, 30 + index * pitch, { height: large });
     });
     drawGrain(sheet, (from + to) / 2);
+}
+
+/** Mean width of a letter over the height of its capitals (Helvetica's font metrics, from memory). */
+const letterWidth = 0.72;
+const marginOfLegend = 45;
+const fewestLetters = 28;
+
+/** How many letters stand on a line of the legend, clear of the line that is cut. */
+function lettersOfLegend({ shape, stands }: TemplateSheet, from: number, to: number): number {
+    const { core, finished, start, back } = shape;
+    const depths = [0, 1, 2, 3, 4].map((quarter) => (core ?? finished).valueAt(start + from + ((to - from) * quarter) / 4).value - back);
+    const room = stands ? Math.min(...depths) - marginOfLegend - 20 : to - from - marginOfLegend;
+    return Math.max(fewestLetters, Math.floor(room / (letterWidth * large)));
 }
 
 /** The clear stretch between two joints that has most room for words; a blank one has all of it. */

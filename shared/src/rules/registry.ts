@@ -1,7 +1,11 @@
 /** Every rule, sorted by group and number. An explicit list: nothing happens on import, and a bundle holds what is named here. */
 import { bandTooStiff } from './curves/band-too-stiff.js';
+import { battenBreaks } from './curves/batten-breaks.js';
 import { curveImpossible } from './curves/curve-impossible.js';
 import { curveTooShort } from './curves/curve-too-short.js';
+import { depthRunsOut } from './curves/depth-runs-out.js';
+import { hollowUnderBit } from './curves/hollow-under-bit.js';
+import { plywoodBentTooTight } from './curves/plywood-bent-too-tight.js';
 import { allowSilencesNothing } from './decisions/allow-silences-nothing.js';
 import { allowWithoutReason } from './decisions/allow-without-reason.js';
 import { errorCannotBeAllowed } from './decisions/error-cannot-be-allowed.js';
@@ -120,6 +124,10 @@ export const rules: readonly Rule[] = [
     curveTooShort,
     curveImpossible,
     bandTooStiff,
+    battenBreaks,
+    plywoodBentTooTight,
+    hollowUnderBit,
+    depthRunsOut,
     jointThroughStock,
     touchingWithoutJoint,
     dadoTooDeep,

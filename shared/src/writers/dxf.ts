@@ -11,6 +11,8 @@ const colors: Readonly<Record<LineRole, number>> = {
     joint: Colors.Green,
     centre: Colors.Red,
     dimension: Colors.Cyan,
+    grain: Colors.Magenta,
+    tearOut: Colors.Yellow,
     curve: Colors.White,
     comb: Colors.Cyan,
     envelope: Colors.Green,

@@ -26,6 +26,7 @@ import {
 import { type Drawing, type DrawnLine, type DrawnText, extentOf, type LineStyle, lineStyles } from '../drawing/index.js';
 import { type ArcRun, add, angleOf, direction, distance, type Extent, type Point, runMiddle, scale, subtract } from '../geometry/index.js';
 import { type PaperName, papers } from './paper.js';
+import { type Letters, lettersOf, noteOnLetters } from './pdf-letters.js';
 import { overlap, type Tile, type Tiling, tile, tileName } from './tiles.js';
 
 /** Points of PDF in a millimetre. */
@@ -35,11 +36,11 @@ const capHeight = 0.718;
 
 /** The bytes of a PDF file with every drawing at full size, one after the other. */
 export async function writePdf(drawings: readonly Drawing[], paper: PaperName, units: 'in' | 'mm'): Promise<Uint8Array> {
-    const { document, addSheet } = await newDocument(drawings);
+    const { document, addSheet, noteOn } = await newDocument(drawings);
     for (const drawing of drawings) {
         const tiling = tile(drawing, paper);
         const add = () => addSheet(tiling.paper);
-        drawIndex(add(), drawing, tiling);
+        drawIndex(add(), drawing, tiling, noteOn(drawing));
         for (const one of tiling.tiles) if (!one.isBlank) drawTile(add(), one, drawing, tiling, units);
     }
     return document.save({ useObjectStreams: false });
@@ -47,7 +48,7 @@ export async function writePdf(drawings: readonly Drawing[], paper: PaperName, u
 
 /** The bytes of a PDF file with a page for every drawing, which is made smaller where the paper is too small for it. */
 export async function writePages(drawings: readonly Drawing[], paper: PaperName): Promise<Uint8Array> {
-    const { document, addSheet } = await newDocument(drawings);
+    const { document, addSheet, noteOn } = await newDocument(drawings);
     const { width, height } = papers[paper];
     for (const drawing of drawings) {
         const whole = grown(extentOf(drawing), pageMargin);
@@ -58,6 +59,8 @@ export async function writePages(drawings: readonly Drawing[], paper: PaperName)
         const corner = { x: (across - size.x * factor) / 2, y: up - size.y * factor };
         const sheet = addSheet({ width: across, height: up });
         sheet.within(whole, corner, factor, () => drawContent(sheet, drawing, ({ role }) => lineStyles[role]));
+        const note = noteOn(drawing);
+        if (note) sheet.say(note, { x: pageMargin, y: pageMargin / 2 }, 2);
     }
     return document.save({ useObjectStreams: false });
 }
@@ -70,12 +73,14 @@ async function newDocument(drawings: readonly Drawing[]) {
     document.setTitle(drawings.map(({ title }) => title).join('; '));
     document.setCreator('Casewright');
     const font = await document.embedFont(StandardFonts.Helvetica);
+    const letters = lettersOf(font.getCharacterSet());
     const addSheet = ({ width, height }: { readonly width: number; readonly height: number }) => {
         const page = document.addPage([width * pointsPerMillimetre, height * pointsPerMillimetre]);
         page.pushOperators(concatTransformationMatrix(pointsPerMillimetre, 0, 0, pointsPerMillimetre, 0, 0));
-        return new Sheet(page, font);
+        return new Sheet(page, font, letters);
     };
-    return { document, addSheet };
+    const noteOn = ({ title, texts }: Drawing) => noteOnLetters(letters.changedIn([title, ...texts.map(({ text }) => text)]));
+    return { document, addSheet, noteOn };
 }
 
 /** A page that is drawn on in millimetres from its lower left corner. */
@@ -83,6 +88,7 @@ class Sheet {
     constructor(
         private readonly page: PDFPage,
         private readonly font: PDFFont,
+        private readonly letters: Letters,
     ) {}
 
     /** What is drawn inside is moved and scaled, and cut off at a frame given in its own millimetres. */
@@ -118,7 +124,7 @@ class Sheet {
 
     text({ text, at, height, anchor, turned }: DrawnText): void {
         const size = height / capHeight;
-        const shown = inTypeface(text, this.font);
+        const shown = this.letters.of(text);
         const length = this.font.widthOfTextAtSize(shown, size);
         const before = { start: 0, middle: length / 2, end: length }[anchor];
         const start = add(at, scale(turned ? { x: 0, y: 1 } : { x: 1, y: 0 }, -before));
@@ -128,13 +134,6 @@ class Sheet {
     say(text: string, at: Point, height: number, anchor: DrawnText['anchor'] = 'start', turned = false): void {
         this.text({ text, at, height, anchor, turned });
     }
-}
-
-/** Text in the letters of the typeface: a letter without its accent where it has only that, and otherwise a question mark. */
-function inTypeface(text: string, font: PDFFont): string {
-    const known = new Set(font.getCharacterSet());
-    const has = (letter: string) => known.has(letter.codePointAt(0) ?? 0);
-    return [...text].map((letter) => [letter, letter.normalize('NFD').charAt(0)].find(has) ?? '?').join('');
 }
 
 /** A straight line, or Bezier curves of at most an eighth of a turn, within a millionth of the radius (from memory; measured in tests). */
@@ -235,7 +234,7 @@ function drawFoot(sheet: Sheet, one: Tile, drawing: Drawing, { corner, columns, 
 
 // ---------------------------------------------------------------- how the sheets go together
 
-function drawIndex(sheet: Sheet, drawing: Drawing, { paper, tiles, columns, rows }: Tiling): void {
+function drawIndex(sheet: Sheet, drawing: Drawing, { paper, tiles, columns, rows }: Tiling, note: string | undefined): void {
     const top = paper.height - 22;
     sheet.say(drawing.title, { x: 15, y: top }, 4);
     const count = tiles.filter(({ isBlank }) => !isBlank).length;
@@ -249,6 +248,7 @@ function drawIndex(sheet: Sheet, drawing: Drawing, { paper, tiles, columns, rows
         { x: 15, y: top - 14 },
         2.5,
     );
+    if (note) sheet.say(note, { x: 15, y: top - 19 }, 2);
     const whole = { least: tiles.at(-columns)!.cut.least, most: tiles[columns - 1]!.cut.most };
     const size = subtract(whole.most, whole.least);
     const room = { x: paper.width - 30, y: top - 35 };

@@ -1,19 +1,31 @@
 import { expect, test } from 'vitest';
+import type { Casework, Layer } from '../../src/casework/index.js';
 import { offsetTable } from '../../src/documents/offset-table.js';
 import { templates } from '../../src/documents/templates.js';
 import { offsetsFrom, templateShapes } from '../../src/drawing/index.js';
-import { distanceToRun, parallelCurve } from '../../src/geometry/index.js';
+import { bowCurve, distanceToRun, parallelCurve, point } from '../../src/geometry/index.js';
+import { size, span } from '../documents/casework-builder.js';
 import { bookcase } from '../documents/sample-casework.js';
+import { curveOf } from '../geometry/curves/outcome.js';
 import { bowedBookcase, sweep } from './bowed-bookcase.js';
 
 const inch = 25.4;
+const upright: Layer = {
+    material: undefined,
+    thickness: undefined,
+    grain: 'length',
+    size: size(undefined, undefined, undefined),
+    box: undefined,
+    span,
+};
 const [shape] = templateShapes(bowedBookcase);
 
 test('one template serves both hands, and says so', () => {
     expect(templateShapes(bowedBookcase).map(({ parts }) => parts.map(({ name }) => name))).toEqual([['Left', 'Right']]);
     const made = templates(bowedBookcase, { units: 'in' });
     const words = made?.is === 'drawings' ? made.drawings.flatMap(({ texts }) => texts.map(({ text }) => text)) : [];
-    expect(words).toContain('this face: inner face of Left (left hand); outer face of Right (right hand); turn over for the other');
+    const said = words.map((line) => line.trim()).join(' ');
+    expect(said).toContain('this face: inner face of Left (left hand); outer face of Right (right hand); turn over for the other');
 });
 
 test('a design with straight parts has no templates and no offsets', () => {
@@ -49,4 +61,47 @@ test('the drawn core line keeps the thickness of the band from the finished one,
         expect(place(core, inner.curve, step * 16)).toBeLessThanOrEqual(0.001);
         expect(place(finished, inner.curve, step * 16)).toBeCloseTo(inch / 8, 2);
     }
+});
+
+/** The same with more belly, so that its depth grows up to half its height, and with grain up its sides. */
+const bellied: Casework = {
+    ...bowedBookcase,
+    curves: bowedBookcase.curves.map((line) => ({
+        ...line,
+        curve: curveOf(bowCurve(point(0, 10 * inch), point(66 * inch, 9 * inch), 2 * inch)),
+    })),
+    parts: new Map([...bowedBookcase.parts].map(([name, part]) => [name, { ...part, layers: [upright] }])),
+};
+const marked = () => {
+    const made = templates(bellied, { units: 'in' });
+    if (made?.is !== 'drawings') throw new Error('no templates');
+    return made.drawings[0]!;
+};
+
+test('the legend stays clear of the line that is cut, and says what the marks of the router mean', () => {
+    const legend = marked().texts.filter(({ height }) => height === 5);
+    // 9in at the shallowest; letters of Helvetica are 0.72 of their capitals wide on the mean, and these lines near it
+    for (const { text, at } of legend) expect(at.x + text.trim().length * 0.72 * 5, text).toBeLessThan(9 * inch);
+    const said = legend.map(({ text }) => text.trim()).join(' ');
+    expect(said).toContain('arrows: with the grain; hatched: an ordinary feed (up along the front) tears out: climb lightly, or turn over');
+    expect(said).toContain('no hollow: a flush bit of any size follows the line');
+});
+
+test('hatching lies only where the depth grows from the bottom up, and arrows go down the slope on both sides of it', () => {
+    const [{ core, finished } = { core: undefined, finished: undefined }] = templateShapes(bellied);
+    const line = core ?? finished!;
+    const { lines } = marked();
+    const ends = (role: string) => lines.filter((one) => one.role === role).map(({ runs }) => [runs[0]!.from, runs.at(-1)!.to] as const);
+    expect(ends('tearOut').length).toBeGreaterThan(10);
+    for (const [from, to] of ends('tearOut')) expect(line.slopeAt((from.y + to.y) / 2)).toBeGreaterThan(-0.02);
+    const shafts = ends('grain').filter(([from, to]) => Math.hypot(to.x - from.x, to.y - from.y) > 10);
+    expect(shafts.length).toBeGreaterThan(4);
+    for (const [from, to] of shafts) expect(line.valueAt(to.y).value).toBeLessThan(line.valueAt(from.y).value);
+});
+
+test('a part without grain has neither arrows nor hatching', () => {
+    const made = templates(bowedBookcase, { units: 'in' });
+    const roles = made?.is === 'drawings' ? made.drawings.flatMap(({ lines }) => lines.map(({ role }) => role)) : [];
+    expect(roles).not.toContain('grain');
+    expect(roles).not.toContain('tearOut');
 });

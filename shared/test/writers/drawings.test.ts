@@ -161,8 +161,11 @@ test('on a sheet of the PDF, drawn by poppler, the bar at the foot is 3 in long'
     expect(Math.abs(longest / perMillimetre - 3 * inch)).toBeLessThan(0.33);
 });
 
+const printed = tiling.tiles.filter(({ isBlank }) => !isBlank);
+const neighbour = (of: number, columns: number, rows: number) =>
+    printed.findIndex(({ column, row }) => column === printed[of]!.column + columns && row === printed[of]!.row + rows);
+
 test('a template cut at its joins is continuous: the wide lines meet to a tenth of a millimetre', () => {
-    const printed = tiling.tiles.filter(({ isBlank }) => !isBlank);
     // A millimetre over a cut, where neither its dashes nor the names of neighbours are.
     const wideLines = (index: number, y: number) => {
         const row = Math.round(pageHeight - (tiling.corner.y + y - printed[index]!.shown.least.y) * perMillimetre);
@@ -172,7 +175,7 @@ test('a template cut at its joins is continuous: the wide lines meet to a tenth 
     };
     let lines = 0;
     for (const [index, above] of printed.entries()) {
-        const below = printed.findIndex(({ column, row }) => column === above.column && row === above.row + 1);
+        const below = neighbour(index, 0, 1);
         if (below < 0) continue;
         const y = above.cut.least.y + 1;
         const [before, after] = [wideLines(index, y), wideLines(below, y)];
@@ -183,6 +186,33 @@ test('a template cut at its joins is continuous: the wide lines meet to a tenth 
         lines += before.length;
     }
     expect(lines).toBeGreaterThan(10);
+});
+
+test('sheets side by side join as well: what lies at a cut from top to bottom is on both, at one height', () => {
+    // A stripe of a millimetre just right of the cut, which both sheets print: the rows in which anything dark crosses all of it.
+    const crossing = (index: number, x: number) => {
+        const left = Math.round((tiling.corner.x + x - printed[index]!.shown.least.x) * perMillimetre);
+        const page = drawn(index + 2, 0, pageHeight);
+        const rows: number[] = [];
+        // between the foot and the head of what is shown, where the names of neighbours and the bar are not
+        const [first, last] = [20 * perMillimetre, pageHeight - (tiling.corner.y + 12) * perMillimetre];
+        for (let row = first; row < last; row++) {
+            if (page.runsInRow(row).some(([from, to]) => from <= left && to >= left + perMillimetre)) rows.push(row);
+        }
+        return rows;
+    };
+    let rows = 0;
+    for (const [index, one] of printed.entries()) {
+        const right = neighbour(index, 1, 0);
+        if (right < 0) continue;
+        const x = one.cut.most.x + 1;
+        const [here, there] = [crossing(index, x), crossing(right, x)];
+        const isNear = (row: number) => there.some((other) => Math.abs(other - row) <= 1);
+        expect(here.filter((row) => !isNear(row))).toEqual([]);
+        expect(Math.abs(here.length - there.length)).toBeLessThanOrEqual(4);
+        rows += here.length;
+    }
+    expect(rows).toBeGreaterThan(10);
 });
 
 test('papers are those of ISO 216: each the half of the one before, rounded down', () => {

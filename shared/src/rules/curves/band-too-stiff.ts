@@ -1,13 +1,11 @@
 import type { Casework, EdgeStep } from '../../casework/index.js';
 import type { Curve } from '../../geometry/index.js';
+import { dryBend, type Wood } from '../../strength/index.js';
 import { defineRule } from '../define-rule.js';
 import { amountOf, covers, edgeStepsIn } from '../inspection/edge-steps.js';
 import { materialOf, speciesOf } from '../inspection/material.js';
+import { roundedDown, roundedRadius } from '../inspection/rounding.js';
 import { speakerFor } from '../inspection/speaker.js';
-
-/** Radius of the inside face over thickness, at least. */
-const radiusOverThickness = { hardwood: 100, softwood: 125 } as const;
-type Wood = keyof typeof radiusOverThickness;
 
 export const bandTooStiff = defineRule({
     code: 'CRV-003',
@@ -78,18 +76,18 @@ case Stand of Ply {
             const wood = woodOf(casework, step);
             if (!line?.curve || edge.name !== 'front' || !covers(step) || !step.amount || thickness === undefined || !wood) continue;
             const radius = insideRadius(line.curve, thickness);
-            const least = thickness * radiusOverThickness[wood];
+            const least = thickness * dryBend[wood];
             if (radius >= least) continue;
             const strain = ((thickness / (2 * radius)) * 100).toFixed(2);
-            const limit = 100 / (2 * radiusOverThickness[wood]);
-            const found = `a radius of ${speaker.millimetres(round(radius))}`;
+            const limit = 100 / (2 * dryBend[wood]);
+            const found = `a radius of ${speaker.millimetres(roundedRadius(radius))}`;
             report({
                 span: edge.span,
                 part: part.path,
                 message: `the ${step.does} of ${speaker.measure(step.amount)} on the front edge of \`${part.name}\` is bent to ${found}: that stretches it by ${strain} %, and dry ${wood} takes ${limit} %`,
-                hint: `take a band of at most ${speaker.millimetres(down(radius / radiusOverThickness[wood]))}, or let \`${line.name}\` rise less`,
+                hint: `take a band of at most ${speaker.millimetres(roundedDown(radius / dryBend[wood]))}, or let \`${line.name}\` rise less`,
                 found,
-                needed: `a radius of at least ${speaker.millimetres(round(least))}`,
+                needed: `a radius of at least ${speaker.millimetres(roundedRadius(least))}`,
                 related: [{ span: line.nameSpan, message: `\`${line.name}\`` }],
             });
         }
@@ -109,15 +107,3 @@ function insideRadius(curve: Curve, thickness: number): number {
     const { radius, distance } = curve.leastRadius();
     return curve.curvatureAt(distance) < 0 ? radius - thickness : radius;
 }
-
-/** To a whole sixteenth of an inch, in mm: a radius is no size that is cut. */
-function round(radius: number): number {
-    return Math.round(radius / sixteenth) * sixteenth;
-}
-
-function down(thickness: number): number {
-    return Math.floor(thickness / sixtyFourth) * sixtyFourth;
-}
-
-const sixteenth = 25.4 / 16;
-const sixtyFourth = 25.4 / 64;
