@@ -5,6 +5,7 @@ import {
     arcCurve,
     arcCurveOfRadius,
     arcCurveThrough,
+    battenPins,
     bowCurve,
     type Curve,
     type CurveOutcome,
@@ -16,6 +17,8 @@ import {
     parallelCurve,
     point,
     reduceToArcs,
+    surveyOf,
+    tightestHollow,
 } from '../../../src/geometry/index.js';
 
 // The same curves in every run: a failure is one for everybody.
@@ -99,6 +102,15 @@ function numbersOf(curve: Curve): number[] {
         at.y,
         ...curve.sample(curve.length / 100).flatMap(({ x, y }) => [x, y]),
         ...reductionNumbers(curve),
+        ...surveyNumbers(curve),
+    ];
+}
+
+function surveyNumbers(curve: Curve): number[] {
+    const hollow = tightestHollow(curve);
+    return [
+        ...surveyOf(curve).flatMap((found) => [found.distance, found.point.x, found.radius, found.turn ?? 0, found.radiusAfter ?? 0]),
+        ...(hollow ? [hollow.radius, hollow.distance, hollow.point.x] : []),
     ];
 }
 
@@ -188,6 +200,23 @@ describe('curves of casework sizes', () => {
                 expect(Math.min(...runs.map((run) => distanceToRun(place, run)))).toBeLessThanOrEqual(within);
             }),
             { numRuns: 1000 },
+        );
+    });
+
+    test('a batten through its pins strays no further than they say', () => {
+        fc.assert(
+            fc.property(caseCurve, share, (curve, place) => {
+                const pins = battenPins(curve, curve.span, [600, 450, 300, 200, 150, 100, 75, 50], 0.4);
+                if (!pins) return;
+                const batten = fairThrough(pins.at);
+                if (!batten.ok) throw new Error(batten.refusal.reason);
+                const x = curve.span.from + place * (curve.span.to - curve.span.from);
+                const square = Math.cos(Math.atan(curve.slopeAt(x)));
+                const stray = Math.abs(batten.curve.valueAt(x).value - curve.valueAt(x).value) * square;
+                // measured at 32 places between two pins, so a little more may lie between those
+                expect(stray).toBeLessThanOrEqual(pins.deviation * 1.02 + 1e-6);
+            }),
+            { numRuns: 300 },
         );
     });
 
