@@ -1,5 +1,6 @@
 /** The columns of the sheet of cauls. */
 import { formatNumber, quantity, type Unit, unitNamed } from '../../quantity/index.js';
+import { tableColumn } from '../curves/curve-cells.js';
 import type { PrintStyle } from '../print-style.js';
 import type { Cell, Column } from '../sheet.js';
 
@@ -17,7 +18,8 @@ function unitsOf({ system }: PrintStyle): CaulUnits {
 export function caulColumns(print: PrintStyle): readonly Column[] {
     const { force, pressure } = unitsOf(print);
     return [
-        { key: 'what', heading: '', align: 'left' },
+        tableColumn,
+        { key: 'what', heading: 'What', align: 'left' },
         { key: 'from', heading: 'From either end', unit: print.sizeUnit, align: 'left' },
         { key: 'off', heading: 'Plane off', unit: print.sizeUnit, align: 'right' },
         { key: 'crown', heading: 'Crown', unit: print.sizeUnit, align: 'right' },

@@ -5,6 +5,7 @@
 import type { Casework, Caul, Measure } from '../../casework/index.js';
 import { real } from '../../quantity/index.js';
 import { woodStrength } from '../../strength/index.js';
+import { withTable } from '../curves/curve-cells.js';
 import type { DocumentOptions } from '../document-options.js';
 import { onlyBuilt } from '../only-built.js';
 import { printStyle } from '../print-style.js';
@@ -27,7 +28,7 @@ export function caulSheet(evaluated: Casework, options: Pick<DocumentOptions, 'u
         title: 'Cauls',
         facts: projectFacts(casework, print),
         columns: caulColumns(print),
-        groups: panels.flatMap((panel) => panelGroups(panel, caul, print)),
+        groups: panels.flatMap((panel) => panelGroups(panel, caul, print)).map(withTable),
         notes: [
             'Cauls come in pairs, one over and one under the panel, drawn together by a clamp at each end. Plane the crown into both of a pair: high in the middle, and down by what stands here towards the ends.',
             'The crown is what a beam that is held at its ends and loaded evenly bends: 5 w L^4 / (384 E I) at its middle (Wood Handbook FPL-GTR-282, Equation 9-2 and Table 9-1), with the tabulated stiffness of the wood. A caul that is shorter than 14 of its heights bends a little more; single boards vary in stiffness by 22 % (from memory of Wood Handbook, Table 5-6).',

@@ -1,12 +1,21 @@
 /** The cells of the sheet of curves: its columns, and amounts in their units. */
 import { formatNumber, quantity, unitNamed } from '../../quantity/index.js';
 import { lengthAmount, type PrintStyle } from '../print-style.js';
-import type { Cell, Column } from '../sheet.js';
+import type { Cell, Column, Group } from '../sheet.js';
+
+/** Which table a row is of, for those who get all tables as one. */
+export const tableColumn: Column = { key: 'table', heading: 'Table', align: 'left', saidByGroup: true };
+
+/** A group whose rows each say it. */
+export function withTable(group: Group): Group {
+    return { ...group, rows: group.rows.map((row) => ({ table: text(group.heading), ...row })) };
+}
 
 export function curveColumns(print: PrintStyle): readonly Column[] {
     const unit = print.sizeUnit;
     return [
-        { key: 'what', heading: '', align: 'left' },
+        tableColumn,
+        { key: 'what', heading: 'What', align: 'left' },
         { key: 'along', heading: 'Height or width', unit, align: 'left' },
         { key: 'depth', heading: 'Depth', unit, align: 'left' },
         { key: 'rise', heading: 'Rise', unit, align: 'left' },

@@ -8,7 +8,7 @@ import { printStyle } from '../print-style.js';
 import { projectFacts } from '../project-facts.js';
 import type { Group, Sheet } from '../sheet.js';
 import { bowGroups } from './bow-groups.js';
-import { curveColumns } from './curve-cells.js';
+import { curveColumns, withTable } from './curve-cells.js';
 import { pinGroups, trammelGroup } from './drawing-groups.js';
 import { fairnessGroup, threeLooks } from './fairness-group.js';
 import { type LineOfSheet, lineGroup } from './line-groups.js';
@@ -27,7 +27,7 @@ export function curveSheet(evaluated: Casework, options: Pick<DocumentOptions, '
         title: 'Curves',
         facts: projectFacts(casework, print),
         columns: curveColumns(print),
-        groups: lines.flatMap((line) => groupsOf(line, casework)),
+        groups: lines.flatMap((line) => groupsOf(line, casework)).map(withTable),
         notes: [
             'Lines are finished lines, with their bands on: heights from the bottom of the case (widths from its left), depths from its back. What is cut to before the bands is in the templates and their offsets.',
             'Strains, pulls and string lengths are of a uniform strip; a knot, a splice or a planed taper moves the line.',
