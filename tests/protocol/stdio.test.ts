@@ -4,7 +4,14 @@ import { readFileSync } from 'node:fs';
 import { pathToFileURL } from 'node:url';
 import { afterAll, beforeAll, expect, test } from 'vitest';
 import { createMessageConnection, type MessageConnection, StreamMessageReader, StreamMessageWriter } from 'vscode-jsonrpc/node';
-import type { Hover, InitializeResult, LocationLink, Position, PublishDiagnosticsParams } from 'vscode-languageserver-protocol';
+import type {
+    CompletionList,
+    Hover,
+    InitializeResult,
+    LocationLink,
+    Position,
+    PublishDiagnosticsParams,
+} from 'vscode-languageserver-protocol';
 import { EXAMPLE, languageServerCommand } from './language-server.js';
 
 const uri = pathToFileURL(EXAMPLE).href;
@@ -71,6 +78,13 @@ test('a mistake is reported once, at its words, with what mends it, and goes whe
 test('a shelf says its derived sizes in both unit systems', async () => {
     const { contents } = await ask<Hover>('textDocument/hover', positionOf('Tier[3]', 'shelf '));
     expect(contents).toMatchObject({ kind: 'markdown', value: expect.stringMatching(/Tier\[2\] .*\d+in.*\d+mm/) });
+});
+
+test('names of the library are offered with the line that uses it', async () => {
+    const list = await ask<CompletionList>('textDocument/completion', positionOf('WalnutPly', 'Right of '));
+    const panel = list.items.find(({ label }) => label === 'HardwoodPlywood');
+    expect(panel?.additionalTextEdits).toMatchObject([{ newText: '\nuse casewright.panels' }]);
+    expect(list.items.find(({ label }) => label === 'WalnutPly')?.additionalTextEdits).toBeUndefined();
 });
 
 test('a name leads to its declaration in the file that is used', async () => {

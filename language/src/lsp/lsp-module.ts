@@ -47,7 +47,8 @@ export function casewrightEditorModule(later: Later | undefined): Module<Service
         lsp: {
             CodeActionProvider: (services) => new CasewrightCodeActions(services.analysis.Analyses),
             CompletionProvider: (services) => new CasewrightCompletion(services),
-            DefinitionProvider: (services) => new CasewrightDefinitions(services.editor.Occurrences, usedFilesOf(services)),
+            DefinitionProvider: (services) =>
+                new CasewrightDefinitions(services.editor.Occurrences, usedFilesOf(services), services.shared.lsp.LanguageServer),
             DocumentHighlightProvider: (services) => new CasewrightHighlights(services.editor.Occurrences),
             DocumentLinkProvider: (services) => new CasewrightLinks(usedFilesOf(services)),
             DocumentSymbolProvider: (services) => new CasewrightOutline(services.references.VisibleNames),

@@ -1,6 +1,6 @@
 // From a name to its declaration, and to all its uses. Knows requests of an editor: where names stand is found elsewhere.
 import type { LangiumDocument } from 'langium';
-import type { DefinitionProvider, DocumentHighlightProvider, ReferencesProvider } from 'langium/lsp';
+import type { DefinitionProvider, DocumentHighlightProvider, LanguageServer, ReferencesProvider } from 'langium/lsp';
 import {
     type DefinitionParams,
     type DocumentHighlight,
@@ -18,12 +18,29 @@ import { wordAt } from './word-at.js';
 const startOfFile = { start: { line: 0, character: 0 }, end: { line: 0, character: 0 } };
 
 export class CasewrightDefinitions implements DefinitionProvider {
+    private takesLinks = false;
+
     constructor(
         private readonly occurrences: Occurrences,
         private readonly usedFiles: UsedFiles,
-    ) {}
+        languageServer: LanguageServer,
+    ) {
+        languageServer.onInitialize(({ capabilities }) => {
+            this.takesLinks = capabilities.textDocument?.definition?.linkSupport === true;
+        });
+    }
 
-    getDefinition(document: LangiumDocument, { position }: DefinitionParams): LocationLink[] | undefined {
+    /** Links, or mere locations where the client did not say that it takes links; Langium's signature knows links only. */
+    getDefinition(document: LangiumDocument, params: DefinitionParams): LocationLink[] | undefined {
+        const links = this.linksAt(document, params);
+        if (this.takesLinks || !links) {
+            return links;
+        }
+        const locations: Location[] = links.map(({ targetUri, targetSelectionRange }) => ({ uri: targetUri, range: targetSelectionRange }));
+        return locations as unknown as LocationLink[];
+    }
+
+    private linksAt(document: LangiumDocument, { position }: DefinitionParams): LocationLink[] | undefined {
         const word = wordAt(document, position);
         if (!word) {
             return undefined;

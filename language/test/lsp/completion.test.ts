@@ -224,6 +224,20 @@ describe('what is put in', () => {
         expect(TextDocument.applyEdits(editor.document().textDocument, [edit])).toBe(inCase('shelf Low at 9in of Ply4'));
     });
 
+    test('a name of the library that is not used: with the line that uses it, after all others', async () => {
+        const text = 'use casewright.panels\n\nmaterial Solid : lumber { planed 3/4in   species Cher<|> }\n';
+        const { editor, items } = await complete(text);
+        const cherry = items.find(({ label }) => label === 'Cherry');
+        expect(cherry).toMatchObject({ detail: 'a species of casewright.species', sortText: '4' });
+        const edits = [cherry?.textEdit as TextEdit, ...(cherry?.additionalTextEdits ?? [])];
+        const mended = TextDocument.applyEdits(editor.document().textDocument, edits);
+        expect(mended).toBe('use casewright.panels\nuse casewright.species\n\nmaterial Solid : lumber { planed 3/4in   species Cherry }\n');
+        const used = await complete(mended.replace('species Cherry }', 'species Cher<|> }'));
+        const [again, ...others] = used.items.filter(({ label }) => label === 'Cherry');
+        expect(again?.additionalTextEdits).toBeUndefined();
+        expect(others).toEqual([]);
+    });
+
     test('each item says what it means, and how it is written', async () => {
         const { items } = await complete(inCase('shelf Low at 9in { gr<|> }'));
         expect(items.find(({ label }) => label === 'grain')?.documentation).toEqual({

@@ -12,8 +12,15 @@ async function open(marked: string, text = design, beside: Readonly<Record<strin
 
 /** Where a definition leads: the file, and the words there. */
 async function definition(editor: Editor): Promise<string> {
-    const links = (await editor.lsp.DefinitionProvider?.getDefinition(editor.document(), editor.atCursor)) as LocationLink[] | undefined;
-    return (links ?? []).map((link) => place(editor, { uri: link.targetUri, range: link.targetSelectionRange })).join('\n') || 'nothing';
+    const found = (await definitionsAt(editor)) ?? [];
+    const locations = found.map((one) => ('uri' in one ? one : { uri: one.targetUri, range: one.targetSelectionRange }));
+    return locations.map((location) => place(editor, location)).join('\n') || 'nothing';
+}
+
+async function definitionsAt(editor: Editor): Promise<(Location | LocationLink)[] | undefined> {
+    return editor.lsp.DefinitionProvider?.getDefinition(editor.document(), editor.atCursor) as Promise<
+        (Location | LocationLink)[] | undefined
+    >;
 }
 
 /** Every place, as the file, its line, and the words. */
@@ -44,6 +51,16 @@ describe('the definition', () => {
         ['of a word of the language', 'clear eq<|>ual', 'nothing'],
     ])('%s', async (_, marked, expected) => {
         expect(await definition(await open(marked))).toBe(expected);
+    });
+
+    test('is a location, or a link from the word where the editor says that it takes links', async () => {
+        const editor = await open('above Flo<|>or');
+        const keys = async () => Object.keys((await definitionsAt(editor))?.[0] ?? {}).sort();
+        expect(await keys()).toEqual(['range', 'uri']);
+        const capabilities = { textDocument: { definition: { linkSupport: true } } };
+        await editor.services.shared.lsp.LanguageServer.initialize({ processId: null, rootUri: null, capabilities });
+        expect(await keys()).toEqual(['originSelectionRange', 'targetRange', 'targetSelectionRange', 'targetUri']);
+        expect(await definition(editor)).toBe('design.case:24 Floor');
     });
 
     test('of what the library declares: a document that the server has the text of', async () => {

@@ -2,16 +2,17 @@
 import { vocabulary } from 'casewright-shared/casework';
 import { CstUtils, type LangiumDocument, type LangiumDocuments, type Lexer, UriUtils } from 'langium';
 import type { CompletionProvider, LangiumServices } from 'langium/lsp';
-import type { CompletionList, CompletionOptions, CompletionParams, Range } from 'vscode-languageserver';
+import { type CompletionList, type CompletionOptions, type CompletionParams, type Range, TextEdit } from 'vscode-languageserver';
 import type { CasewrightAddedServices } from '../../casewright-module.js';
 import type * as Ast from '../../generated/ast.js';
 import { membersOfName } from '../../lowering/members.js';
 import type { DeclaredName } from '../../scoping/declared-name.js';
+import { insertionOfUse } from '../../scoping/place-for-use.js';
 import { isOne, type VisibleNames } from '../../scoping/visible-names.js';
-import { libraryModules } from '../../workspace/library.js';
+import { libraryModules, libraryNames } from '../../workspace/library.js';
 import { kindOfBlocks } from './block-kind.js';
 import { type Cursor, readCursor } from './cursor.js';
-import { Offer } from './offer.js';
+import { Offer, type UnusedName } from './offer.js';
 import { type NamesHere, offerWhatFits } from './what-fits.js';
 
 export class CasewrightCompletion implements CompletionProvider {
@@ -42,7 +43,7 @@ export class CasewrightCompletion implements CompletionProvider {
         const range: Range = { start: textDocument.positionAt(offset - replaced.length), end: position };
         const visible = [...new Map(this.visibleAt(document, cursor).map((name) => [name.name, name] as const)).values()];
         const here = this.namesHere(document, visible);
-        const offer = new Offer(range, visible, this.takesSnippets);
+        const offer = new Offer(range, visible, this.unusedNames(document), this.takesSnippets);
         offerWhatFits(
             offer,
             cursor,
@@ -50,6 +51,22 @@ export class CasewrightCompletion implements CompletionProvider {
             here,
         );
         return { isIncomplete: false, items: offer.all };
+    }
+
+    /** What the library declares in modules that the document does not use. */
+    private unusedNames({ parseResult, textDocument }: LangiumDocument): readonly UnusedName[] {
+        const root = parseResult.value as Ast.File;
+        const used = new Set(root.statements.map((statement) => (statement.$type === 'Use' ? statement.module : undefined)));
+        const edits = new Map(
+            libraryModules.map((module) => {
+                const { offset, text } = insertionOfUse(root, textDocument.getText(), `use ${module}`);
+                return [module, TextEdit.insert(textDocument.positionAt(offset), text)] as const;
+            }),
+        );
+        return libraryNames().flatMap((name) => {
+            const edit = used.has(name.module) ? undefined : edits.get(name.module);
+            return edit ? [{ ...name, edit }] : [];
+        });
     }
 
     /** The names that are visible in the innermost open block, the nearest last, so that it wins. */

@@ -1,9 +1,10 @@
 // Collects what a completion offers. Knows items of the protocol and declared names: not when what is offered.
 import { vocabulary } from 'casewright-shared/casework';
 import type { Unit } from 'casewright-shared/quantity';
-import { type CompletionItem, CompletionItemKind, InsertTextFormat, type Range } from 'vscode-languageserver';
+import { type CompletionItem, CompletionItemKind, InsertTextFormat, type Range, type TextEdit } from 'vscode-languageserver';
 import { describeName } from '../../lowering/unknown-names.js';
 import type { DeclaredName, Sort } from '../../scoping/declared-name.js';
+import type { LibraryName } from '../../workspace/library.js';
 import { explained } from '../hover/markdown.js';
 
 /** In which order groups of items stand. */
@@ -14,6 +15,11 @@ export interface Explained {
     readonly example?: string;
 }
 
+/** A name of the library, and the edit that makes it visible. */
+export interface UnusedName extends LibraryName {
+    readonly edit: TextEdit;
+}
+
 export class Offer {
     private readonly items = new Map<string, CompletionItem>();
 
@@ -22,6 +28,8 @@ export class Offer {
         private readonly range: Range,
         /** Everything that is visible at the cursor, the nearest first. */
         private readonly visible: readonly DeclaredName[],
+        /** What the library declares and the file does not use yet. */
+        private readonly unused: readonly UnusedName[],
         private readonly takesSnippets: boolean,
     ) {}
 
@@ -88,6 +96,23 @@ export class Offer {
                 this.name(name, rank);
             }
         }
+        for (const name of this.unused) {
+            if (wanted.kinds?.includes(name.kind)) {
+                this.unusedName(name);
+            }
+        }
+    }
+
+    /** A name of the library, with the line that uses it. Last in the list: what the shop has comes first. */
+    private unusedName({ name, kind, module, edit }: UnusedName): void {
+        this.add({
+            label: name,
+            kind: CompletionItemKind.Class,
+            detail: `${vocabulary.factKinds[kind]?.called ?? kind} of ${module}`,
+            documentation: `Adds the line \`use ${module}\`.`,
+            sortText: '4',
+            additionalTextEdits: [edit],
+        });
     }
 
     name(name: DeclaredName, rank: Rank = 1): void {
