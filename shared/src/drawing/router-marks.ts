@@ -1,5 +1,5 @@
 /** What a router needs to know of a template: arrows for the way with the grain, hatching where it tears out, the bit for its hollows. */
-import { tightestHollow } from '../geometry/index.js';
+import { innerCorners, leftInCorner, tightestHollow } from '../geometry/index.js';
 import type { LineRole } from './drawing.js';
 import { type GrainZone, grainZones } from './grain-zones.js';
 import type { TemplateShape } from './template-shape.js';
@@ -44,7 +44,7 @@ export function drawZones({ core, finished, start, back }: TemplateShape, zones:
 
 /** What the marks mean, and which bit gets into the hollows, a line each. */
 export function routerWords(shape: TemplateShape, zones: readonly GrainZone[], say: (millimetres: number) => string): readonly string[] {
-    return [...zoneWords(shape, zones), hollowWords(shape, say)];
+    return [...zoneWords(shape, zones), ...hollowWords(shape, say)];
 }
 
 function zoneWords({ over }: TemplateShape, zones: readonly GrainZone[]): readonly string[] {
@@ -57,10 +57,20 @@ function zoneWords({ over }: TemplateShape, zones: readonly GrainZone[]): readon
 /** No flush bit is so great, in millimetres of its diameter. Common practice, no source. */
 const greatestBit = 100;
 
-function hollowWords({ core, finished, start, length }: TemplateShape, say: (millimetres: number) => string): string {
-    const hollow = tightestHollow(core ?? finished, { from: start, to: start + length });
-    if (!hollow) return 'no hollow: a flush bit of any size follows the line';
-    if (hollow.radius === 0) return `inner corner at ${say(hollow.point.x - start)}: no bit gets into it, finish it by hand`;
-    if (2 * hollow.radius > greatestBit) return 'the hollow is wide: a flush bit of any size follows the line';
-    return `tightest hollow at ${say(hollow.point.x - start)}: flush bit and bearing of at most ${say(2 * hollow.radius)}`;
+/** In a corner in which a small bit, of 1/2in, leaves less than this nothing has to be done by hand: a tenth of a millimetre. */
+const leastLeft = 0.1;
+const smallBit = 12.7;
+
+function hollowWords({ core, finished, start, length }: TemplateShape, say: (millimetres: number) => string): readonly string[] {
+    const line = core ?? finished;
+    const over = { from: start, to: start + length };
+    const hollow = tightestHollow(line, over);
+    const corners = innerCorners(line, over).filter(({ turn }) => leftInCorner(turn ?? 0, smallBit / 2) > leastLeft);
+    const cornerWords = corners.map(({ point }) => `inner corner at ${say(point.x - start)}: no bit gets into it, finish it by hand`);
+    if (!hollow) return [...cornerWords, ...(corners.length > 0 ? [] : ['no hollow: a flush bit of any size follows the line'])];
+    if (2 * hollow.radius > greatestBit) return [...cornerWords, 'the hollow is wide: a flush bit of any size follows it'];
+    return [
+        ...cornerWords,
+        `tightest hollow at ${say(hollow.point.x - start)}: flush bit and bearing of at most ${say(2 * hollow.radius)}`,
+    ];
 }

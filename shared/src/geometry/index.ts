@@ -19,7 +19,7 @@ export type {
 export { type BowShape, bowShapeOfEndAngle, bowShapeOfRise, bowShapeOfRiseInStrip } from './curves/elastica.js';
 export { type FairCurve, fairThrough, isFair } from './curves/fair.js';
 export { type CurvatureLaw, type Fairness, fairnessOf } from './curves/fairness.js';
-export { tightestHollow } from './curves/hollow.js';
+export { innerCorners, leftInCorner, tightestHollow } from './curves/hollow.js';
 export { isJoined, type JoinedCurve, joined } from './curves/joined.js';
 export { lineCurve } from './curves/line.js';
 export { type OrdinateRange, ordinateRange } from './curves/ordinate-range.js';

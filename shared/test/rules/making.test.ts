@@ -157,8 +157,8 @@ describe('CRV-006 hollow-under-bit', () => {
 
     test('any bit rounds an inner corner, and none an outer one', () => {
         const [down, up] = [
-            made(lineCurve(point(0, 14 * inch), point(10 * inch, 12 * inch))),
-            made(lineCurve(point(10 * inch, 12 * inch), point(20 * inch, 14 * inch))),
+            made(lineCurve(point(0, 14 * inch), point(10 * inch, 8 * inch))),
+            made(lineCurve(point(10 * inch, 8 * inch), point(20 * inch, 14 * inch))),
         ];
         expect(found('CRV-006', made(joined([down, up])), { shop: shop('1/4in') })).toEqual([
             'Case.Left: `Sweep` has an inner corner at 10in of the height, and the smallest flush bit, of 1/4in, has a radius of 1/8in',

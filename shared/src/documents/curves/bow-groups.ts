@@ -1,6 +1,6 @@
 /** How to draw a bow: the strip, its string, what it pulls, and whether the strip stands it. */
 import type { Batten, Casework, Measure } from '../../casework/index.js';
-import { type BowCurve, type BowShape, type BowStrip, bowShapeOfRiseInStrip } from '../../geometry/index.js';
+import { type BowCurve, type BowShape, type BowStrip, bowShapeOfRiseInStrip, sameLength } from '../../geometry/index.js';
 import { real } from '../../quantity/index.js';
 import { type BentStrip, bentStrip, dryBend, dryStrain, thickestFor, type WoodStrength, woodStrength } from '../../strength/index.js';
 import { lengthInWords, type PrintStyle } from '../print-style.js';
@@ -148,7 +148,10 @@ const stepsEachWay = 4;
 function stringGroup({ name, print }: LineOfSheet, bow: BowCurve, strip: Strip | undefined): Group {
     const asked = Math.abs(bow.rise);
     const step = riseSteps[print.system].findLast((one) => one * (stepsEachWay + 1) <= asked) ?? riseSteps[print.system][0]!;
-    const rises = Array.from({ length: 2 * stepsEachWay + 1 }, (_, index) => asked + (index - stepsEachWay) * step);
+    // whole steps of a rule around what is asked, and that itself
+    const middle = Math.round(asked / step);
+    const whole = Array.from({ length: 2 * stepsEachWay + 1 }, (_, index) => (middle + index - stepsEachWay) * step);
+    const rises = [...whole.filter((rise) => !sameLength(rise, asked)), asked].sort((p, q) => p - q);
     const rows = rises.flatMap((rise): readonly Row[] => {
         const shape = bowShapeOfRiseInStrip(rise / bow.length);
         if (!shape) return [];

@@ -11,8 +11,8 @@ const pinSpacings = {
     mm: [600, 450, 300, 200, 150, 100, 75, 50],
 } as const;
 
-/** What a batten may stray between its pins: a 64th of an inch, under what a sharp pencil shows. Common practice, no source. */
-const mostStray = 25.4 / 64;
+/** What a batten may stray between its pins, in millimetres: a 64th of an inch, under what a sharp pencil shows. Common practice, no source. */
+const mostStray = { inch: 25.4 / 64, mm: 0.4 } as const;
 
 /** Pins for each stretch between two corners: a batten goes round none. */
 export function pinGroups(line: LineOfSheet): readonly Group[] {
@@ -32,13 +32,14 @@ function pinGroup({ curve, print }: LineOfSheet, over: Interval, heading: string
             notes: ['The pins stand at the points that are given; the batten is free at its ends.'],
         };
     }
-    const pins = battenPins(curve, over, pinSpacings[print.system], mostStray);
+    const most = mostStray[print.system];
+    const pins = battenPins(curve, over, pinSpacings[print.system], most);
     if (!pins || pins.at.length < 3) return undefined;
-    const near = pins.deviation <= mostStray;
+    const near = pins.deviation <= most;
     const stray = lengthInWords(pins.deviation, print);
     const spacing = `Pins every ${lengthInWords(pins.spacing ?? 0, print)} from the low end, and one at the high end`;
     const note = near
-        ? `${spacing}: a batten that is free at its ends strays from the line by less than ${lengthInWords(mostStray, print, 'down')} between them.`
+        ? `${spacing}: a batten that is free at its ends strays from the line by less than ${lengthInWords(most, print, 'down')} between them.`
         : `${spacing}: a batten still strays by ${stray} between them, so draw this line from its offsets.`;
     return { heading, rows: pins.at.map((pin, index) => pinRow(pin, index, print)), notes: [note] };
 }

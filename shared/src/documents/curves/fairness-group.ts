@@ -28,13 +28,15 @@ export function fairnessInWords({ curve, model, print }: Pick<LineOfSheet, 'curv
     const found = surveyOf(curve);
     const unfair = found.filter(({ is }) => is !== 'inflection').map((feature) => inWords(feature, model.over, print));
     const turns = found.filter(({ is, turnsBack }) => is === 'inflection' || turnsBack === true);
-    const places = turns.map(({ point }) => placeInWords(point.x, model.over, print));
-    const reverse = turns.length === 0 ? [] : [`It changes from belly to hollow, or back, ${places.join(' and ')}.`];
+    const places = turns.map(({ point }) => placeInWords(point.x, model.over, print)).join(' and ');
+    const even = turns.length > 1 ? 'No corner, no sudden change of the bend, no bump and no flat spot; but the line waves.' : fair;
     return [
-        ...(unfair.length === 0 ? ['The line is fair: no corner, no sudden change of its bend, no bump and no flat spot.'] : unfair),
-        ...reverse,
+        ...(unfair.length === 0 ? [even] : unfair),
+        ...(turns.length === 0 ? [] : [`It changes from belly to hollow, or back, ${places}.`]),
     ];
 }
+
+const fair = 'The line is fair: no corner, no sudden change of its bend, no bump and no flat spot.';
 
 function inWords({ is, point, radius, radiusAfter, turn }: CurveFeature, over: 'height' | 'width', print: PrintStyle): string {
     const at = placeInWords(point.x, over, print);

@@ -22,7 +22,7 @@ export function fairnessPages(evaluated: Casework, options: Pick<DocumentOptions
             spacing: line.spacing,
             say: (millimetres) => lengthInWords(millimetres, print),
             sayRadius: (millimetres) => radiusInWords(millimetres, print),
-            sayFeature: featureInWords,
+            sayFeature: (feature) => (feature.is === 'inflection' ? 'Turns back' : featureInWords(feature)),
             notes: [...fairnessInWords(line), threeLooks],
         }),
     );

@@ -1,21 +1,15 @@
 import type { Curve, Interval, LeastRadius } from './curve.js';
 import { justInside } from './curve-by-distance.js';
-import { surveyOf } from './survey.js';
+import { type CurveFeature, surveyOf } from './survey.js';
 
 /**
- * Where a curve is hollowed most tightly, seen from greater ordinates: what a round cutter that works from there must get into. A corner
- * that opens towards it has radius 0.
+ * Where a curve is hollowed most tightly, seen from greater ordinates: what a round cutter that works from there must get into. Corners
+ * are not looked at: see `innerCorners`.
  * @param over the abscissas between which it is looked for; all of the curve where they are not given
  * @returns undefined where the curve is hollow nowhere there
  */
 export function tightestHollow(curve: Curve, over: Interval = curve.span): LeastRadius | undefined {
     const [first, last] = [curve.distanceAt(over.from), curve.distanceAt(over.to)];
-    const corner = surveyOf(curve).find(
-        ({ is, turn, distance }) => is === 'corner' && (turn ?? 0) > 0 && distance > first && distance < last,
-    );
-    if (corner) {
-        return { radius: 0, distance: corner.distance, point: corner.point };
-    }
     let greatest = 0;
     let at = 0;
     let start = first;
@@ -31,4 +25,14 @@ export function tightestHollow(curve: Curve, over: Interval = curve.span): Least
     }
     // Gentler than this it is a straight line: a circle of 100 km.
     return greatest <= 1e-8 ? undefined : { radius: 1 / greatest, distance: at, point: curve.pointAt(at) };
+}
+
+/** Corners that open towards greater ordinates, into which no round cutter gets. */
+export function innerCorners(curve: Curve, over: Interval = curve.span): readonly CurveFeature[] {
+    return surveyOf(curve).filter(({ is, turn, point }) => is === 'corner' && (turn ?? 0) > 0 && point.x > over.from && point.x < over.to);
+}
+
+/** How much wood a round cutter leaves in a corner, from the corner to the cutter (geometry of the circle that touches both sides). */
+export function leftInCorner(turn: number, radius: number): number {
+    return radius * (1 / Math.cos(turn / 2) - 1);
 }

@@ -1,5 +1,5 @@
 import { expect, test } from 'vitest';
-import { arcCurve, bowCurve, joined, lineCurve, point, tightestHollow } from '../../../src/geometry/index.js';
+import { arcCurve, bowCurve, innerCorners, joined, leftInCorner, lineCurve, point, tightestHollow } from '../../../src/geometry/index.js';
 import { curveOf } from './outcome.js';
 
 test('a belly has no hollow, nor has a line', () => {
@@ -27,11 +27,17 @@ test('of several pieces the tightest hollow counts, whatever bellies bend more',
     expect(found.radius).toBeCloseTo((300 ** 2 + 40 ** 2) / 80, 6);
 });
 
-test('a corner that opens to the front has no radius; one that stands out of it is none', () => {
+test('an inner corner opens to the front; one that stands out of it is none', () => {
     const [down, up] = [curveOf(lineCurve(point(0, 300), point(100, 250))), curveOf(lineCurve(point(100, 250), point(200, 300)))];
-    expect(tightestHollow(curveOf(joined([down, up])))).toMatchObject({ radius: 0, point: point(100, 250) });
+    expect(innerCorners(curveOf(joined([down, up])))).toMatchObject([{ point: point(100, 250) }]);
+    expect(innerCorners(curveOf(joined([down, up])), { from: 0, to: 90 })).toEqual([]);
     const [rise, fall] = [curveOf(lineCurve(point(0, 250), point(100, 300))), curveOf(lineCurve(point(100, 300), point(200, 250)))];
-    expect(tightestHollow(curveOf(joined([rise, fall])))).toBeUndefined();
+    expect(innerCorners(curveOf(joined([rise, fall])))).toEqual([]);
+});
+
+test('in a right angle a cutter leaves its radius times the root of two less one (geometry)', () => {
+    expect(leftInCorner(Math.PI / 2, 10)).toBeCloseTo(10 * (Math.SQRT2 - 1), 12);
+    expect(leftInCorner(0, 10)).toBe(0);
 });
 
 test('only what lies between the abscissas asked for', () => {
