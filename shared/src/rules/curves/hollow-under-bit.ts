@@ -64,8 +64,12 @@ case Stand of Ply {
         if (!smallest) return;
         const bit = millimetresOf(smallest) / 2;
         const told = new Set<CurveModel>();
+        const seen = new Set<string>();
         for (const { part, line, curve, takesOff } of curvedFrontsIn(casework)) {
-            const tight = told.has(line) ? undefined : tightPlace(curve, takesOff, bit);
+            const cut = `${line.path} ${takesOff}`;
+            if (told.has(line) || seen.has(cut)) continue;
+            seen.add(cut);
+            const tight = tightPlace(curve, takesOff, bit);
             if (!tight) continue;
             told.add(line);
             const at = `at ${speaker.millimetres(roundedPlace(tight.point.x))} of the ${line.over}`;
