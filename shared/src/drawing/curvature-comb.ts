@@ -2,7 +2,18 @@
  * The curvature comb of a line: teeth across it, as long as it is bent there. A fair line has a comb whose tips make a fair line too; a
  * bump, a flat spot or a jump, which the eye cannot see on the line, stands out in it.
  */
-import { add, type Curve, type CurveFeature, distance, type Point, polylineRuns, runMiddle, scale, surveyOf } from '../geometry/index.js';
+import {
+    add,
+    type Curve,
+    type CurveFeature,
+    distance,
+    type Point,
+    polylineRuns,
+    runMiddle,
+    scale,
+    subtract,
+    surveyOf,
+} from '../geometry/index.js';
 import type { Drawing, DrawnLine, DrawnText, LineRole } from './drawing.js';
 import { runsBetween } from './stretch.js';
 import { wrapped } from './wrapped-text.js';
@@ -133,7 +144,9 @@ class Comb {
             const bend = this.curve.curvatureAt(this.curve.distanceAt(x));
             const radius = sayRadius(1 / Math.abs(bend));
             const text = `${say(x)}: ${radius === 'straight' ? radius : `R ${radius}`}`;
-            const way = bend * this.toothOfBend > 0.5 ? 1 : -1;
+            const toothless = bend * this.toothOfBend > 0.5 ? 1 : -1;
+            const way = [toothless, -toothless].find((side) => this.isClear(at, side, text));
+            if (way === undefined) continue;
             if (this.stands) {
                 this.draw('dimension', [at, add(at, { x: way * 3, y: 0 })]);
                 this.write(text, add(at, { x: way * 4, y: -small / 2 }), way > 0 ? 'start' : 'end');
@@ -142,6 +155,20 @@ class Comb {
                 this.write(text, add(at, { x: small / 2, y: -way * 4 }), way > 0 ? 'end' : 'start', small, true);
             }
         }
+    }
+
+    /** Whether no tooth, of this bend or of one beside it, goes through a text that stands beside a place of the line, out (1) or in (-1). */
+    private isClear(at: Point, side: number, text: string): boolean {
+        const reach = 4 + text.length * small * 0.75;
+        return !this.lines.some(({ role, runs }) => {
+            const [tooth] = runs;
+            if (role !== 'comb' || !tooth) return false;
+            return [0.25, 0.5, 0.75, 1].some((share) => {
+                const { x, y } = add(tooth.from, scale(subtract(tooth.to, tooth.from), share));
+                const [out, along] = this.stands ? [side * (x - at.x), y - at.y] : [side * (at.y - y), x - at.x];
+                return out > 2 && out < reach && Math.abs(along) < small;
+            });
+        });
     }
 
     /** What the eye or the hand would find, on the outer side of the comb. */
