@@ -46,8 +46,10 @@ describe.each(files.map((file) => [file.name, file] as const))('%s', (_, file: D
     it('holds no syntax tree and no place in a text but spans', () => {
         const strange: string[] = [];
         forEachObject(casework, (object, path) => {
+            // how far a parallel curve is from its own is an offset of another kind
+            const isParallel = /\.curves\.\d+\.curve/.test(path);
             for (const key of Object.keys(object))
-                if (key.startsWith('$') || key === 'uri' || key === 'offset') strange.push(`${path}.${key}`);
+                if (key.startsWith('$') || key === 'uri' || (key === 'offset' && !isParallel)) strange.push(`${path}.${key}`);
         });
         expect(strange).toEqual([]);
     });

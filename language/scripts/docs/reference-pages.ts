@@ -4,7 +4,7 @@ import { describeDimension, units } from 'casewright-shared/quantity';
 import { valueInWords } from './value-words.ts';
 
 const { factKinds, partKinds, recipeKinds, stepKinds, sizesOfParts, stagesOfParts, placesOnParts } = vocabulary;
-const { roomFaces, placeWords, relations, shareWords, endWords, functions, functionsOfCurves, types } = vocabulary;
+const { roomFaces, placeWords, relations, shareWords, endWords, frontForms, functions, functionsOfCurves, types } = vocabulary;
 
 /** Pages by name; their titles link them from the first. */
 export function referencePages(): ReadonlyMap<string, string> {
@@ -123,6 +123,9 @@ function placesPage(): string {
         '## Where on a part a step is done',
         'Edges, faces, and these words: `gap 1mm at each end`, `tight at back`.',
         docTable('word', endWords),
+        '## How a front edge meets a curve',
+        'Of a lying board under a curve over the height, or of an upright under one over the width: `edge front bevelled`. A lying board is square where nothing is said, an upright bevelled.',
+        docTable('word', frontForms),
     );
 }
 

@@ -31,12 +31,16 @@ export function valueInWords(shape: Shape): string {
             return `one of ${wordsOf(shape.of)}`;
         case 'thing':
             return `the name of ${shape.kinds.map(named).join(' or of ')}`;
+        case 'both':
+            return `two ${shape.kind}s with \`+\` between them`;
         case 'newName':
             return 'a name that is given here';
         case 'price':
             return `an amount of money \`per\` ${wordsOf(shape.per)}`;
         case 'worded':
             return `${shape.optional ? 'perhaps ' : ''}${wordsOf(shape.words)}, then ${valueInWords(shape.value)}`;
+        case 'points':
+            return `${wordsOf(shape.words)}, then ${shape.most === 1 ? 'a length `at` its place' : 'lengths, each `at` its place, with commas between them'}`;
         case 'list':
             return shape.of.is === 'nothing' ? 'a list of names' : `one or more, with commas between them: ${valueInWords(shape.of)}`;
         case 'either':

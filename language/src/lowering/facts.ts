@@ -2,6 +2,7 @@
 import { type BuildStatement, type FactDeclaration, type Span, vocabulary } from 'casewright-shared/casework';
 import type * as Ast from '../generated/ast.js';
 import { lowerBuild } from './builds.js';
+import { checkPieces } from './curve-points.js';
 import type { FileLowering } from './file-lowering.js';
 import { headOf } from './heads.js';
 import { reportStray } from './misplaced.js';
@@ -56,6 +57,9 @@ export function lowerFact(file: FileLowering, node: Ast.Fact): FactDeclaration |
     const read = lowerFactClauses(file, node, kind, owner, clauses);
     if (!read.like && !file.isBroken(head.span)) {
         properties.checkRequired(head.nameSpan, node.name === undefined ? kind.called : `\`${node.name}\``);
+    }
+    if (node.kind === 'curve') {
+        checkPieces(file, properties.properties);
     }
     const name = file.names.nameOf(node);
     return {

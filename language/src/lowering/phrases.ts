@@ -176,6 +176,10 @@ export class PhraseCollector {
         const { file } = this;
         const span = file.span(node);
         const edges = wordsAfter(file, span.start + 'edge'.length, node.edges ?? []);
+        const form = this.formOf(node, edges);
+        if (form) {
+            return { edges, form, span };
+        }
         const treatment = lowerTreatment(file, node.treatment, 'edging');
         if (treatment && this.owner.kinds?.some((kind) => vocabulary.partKinds[kind]?.lies === 'assembly')) {
             file.report('NAM-013', file.word(span.start, 'edge'), {
@@ -191,6 +195,27 @@ export class PhraseCollector {
             ...(treatment ? { treatment } : {}),
             span,
         };
+    }
+
+    /** `edge front bevelled`, unless an edging is called so. */
+    private formOf({ treatment }: Ast.EdgeStatement, edges: EdgeStatement['edges']): EdgeStatement['form'] {
+        if (treatment?.$type !== 'RecipeReference' || this.file.target(treatment.recipe)) {
+            return undefined;
+        }
+        const word = treatment.recipe?.$refText;
+        if (word !== 'square' && word !== 'bevelled') {
+            return undefined;
+        }
+        const other = edges.find(({ name }) => name !== 'front');
+        if (other) {
+            this.file.report('PRP-005', other.span, {
+                message: `only a front edge meets a curve, so only that is \`${word}\`; the ${other.name} edge is sawn as it lies`,
+                hint: `say it of the front edge: \`edge front ${word}\``,
+                found: `\`${other.name}\``,
+                needed: '`front`',
+            });
+        }
+        return word;
     }
 
     private canBePlaced(word: string, span: Span): boolean {

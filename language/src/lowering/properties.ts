@@ -1,12 +1,13 @@
 // Properties against the table of what their owner may say. Knows the table's rows: no statement.
 import { type Expression as DesignExpression, type Place, type Property, type Span, vocabulary } from 'casewright-shared/casework';
 import type * as Ast from '../generated/ast.js';
+import { isThrough, lowerPoints } from './curve-points.js';
 import { lowerExpression, lowerPlaces } from './expressions.js';
 import type { FileLowering } from './file-lowering.js';
 import { reportStray } from './misplaced.js';
 import { reportNotBuilt } from './not-built.js';
 import { nextWord } from './source-text.js';
-import { type Asking, describeShape, reportMisfit } from './value-messages.js';
+import { type Asking, describeShape, reportMisfit, takes } from './value-messages.js';
 import { checked, lowerValue } from './values.js';
 import { listWords, meantBy, nearestWord } from './words.js';
 
@@ -70,7 +71,9 @@ export class PropertyCollector {
             return [];
         }
         this.stated.set(name, nameSpan);
-        const [own, others] = divideClauses(node.clauses ?? [], row);
+        const clauses = node.clauses ?? [];
+        const isPoints = isThrough(node) && takes(row.shape, 'points');
+        const [own, others] = divideClauses(isPoints ? clauses.filter(({ $type }) => $type !== 'AtClause') : clauses, row);
         const property = this.lower(node, name, nameSpan, row, own);
         if (property) {
             this.properties.push(property);
@@ -111,6 +114,9 @@ export class PropertyCollector {
     private value(node: Ast.Property, name: string, nameSpan: Span, row: vocabulary.PropertyRow): DesignExpression | undefined | 'missing' {
         const { file } = this;
         const asking = { name, example: row.example, shape: row.shape };
+        if (isThrough(node) && takes(row.shape, 'points')) {
+            return checked(file, asking, lowerPoints(file, node), node);
+        }
         if (node.value && node.extra) {
             const word: DesignExpression = {
                 is: 'word',
@@ -127,7 +133,7 @@ export class PropertyCollector {
             const value = lowerValue(file, asking, node.value, nameSpan);
             return this.isSharedOut(name, value) ? this.reportSharedSize(name, nameSpan, value) : value;
         }
-        const inwards = row.shape.is === 'worded' ? node.clauses?.find((clause) => clause.$type === 'InClause') : undefined;
+        const inwards = takes(row.shape, 'worded') ? node.clauses?.find((clause) => clause.$type === 'InClause') : undefined;
         if (inwards?.target) {
             const value = lowerExpression(file, inwards.target, nameSpan);
             const span = file.span(inwards);

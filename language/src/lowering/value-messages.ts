@@ -48,10 +48,14 @@ export function describeShape(shape: Shape): string {
             return listWords(shape.of);
         case 'thing':
             return listKinds(shape.kinds);
+        case 'both':
+            return `two ${shape.kind}s with \`+\` between them`;
         case 'price':
             return `a price per ${listWords(shape.per, 'or', 4)}`;
         case 'worded':
             return `${listWords(shape.words)} and ${describeShape(shape.value)}`;
+        case 'points':
+            return `${listWords(shape.words)} and ${shape.most === 1 ? 'a depth at its place' : 'depths, each at its place'}`;
         case 'list':
             return describeShape(shape.of);
         case 'either':
@@ -133,6 +137,8 @@ function dimensionNeeded(shape: Shape): vocabulary.DimensionName | undefined {
         case 'dimensions':
         case 'interval':
             return shape.dimension;
+        case 'points':
+            return 'length';
         case 'worded':
             return dimensionNeeded(shape.value);
         case 'list':

@@ -170,6 +170,12 @@ function misfit(file: FileLowering, shape: Shape, value: DesignExpression): Misf
             return value.is === 'word' && shape.of.includes(value.word) ? undefined : isChosen(file, value) ? undefined : no;
         case 'thing':
             return isThing(file, value, shape.kinds) || isChosen(file, value) ? undefined : no;
+        case 'both':
+            return value.is === 'binary' &&
+                value.operator === '+' &&
+                [value.left, value.right].every((one) => isThing(file, one, [shape.kind]))
+                ? undefined
+                : no;
         case 'price':
             if (value.is === 'rate') {
                 return shape.per.includes(value.per) ? misfitOfNumber(file, value.amount, undefined) : no;
@@ -183,6 +189,10 @@ function misfit(file: FileLowering, shape: Shape, value: DesignExpression): Misf
                     : { at: value.word };
             }
             return shape.optional ? misfit(file, shape.value, value) : no;
+        case 'points':
+            return value.is === 'points' && value.points.length <= (shape.most ?? Number.POSITIVE_INFINITY)
+                ? first(value.points, ({ depth }) => misfitOfNumber(file, depth, 'length'))
+                : no;
         case 'list':
             return value.is === 'list' ? first(value.items, (item) => misfit(file, shape.of, item)) : misfit(file, shape.of, value);
         case 'either': {

@@ -21,6 +21,7 @@ function addWords(shape: vocabulary.Shape, words: Set<string>): void {
             }
             return;
         case 'worded':
+        case 'points':
             for (const word of shape.words) {
                 words.add(word);
             }

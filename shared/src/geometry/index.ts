@@ -6,6 +6,7 @@ export { type ArcReduction, reduceToArcs } from './curves/arc-reduction.js';
 export { type BattenPins, battenPins } from './curves/batten-pins.js';
 export { type BowCurve, type BowStrip, bowCurve, isBow } from './curves/bow.js';
 export type { CurveJoint } from './curves/composite.js';
+export { continuedCurve } from './curves/continued.js';
 export type {
     Curve,
     CurveKind,

@@ -95,6 +95,8 @@ describe('under a curve', () => {
         assembly: 'Bookcase',
         over: 'height',
         curve: outcome.ok ? outcome.curve : undefined,
+        pieces: [],
+        joints: [],
         used: undefined,
         parts: [side.path],
         span,

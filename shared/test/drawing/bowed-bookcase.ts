@@ -35,6 +35,8 @@ export const bowedBookcase: Casework = {
             assembly: 'Bookcase',
             over: 'height',
             curve: sweep,
+            pieces: [],
+            joints: [],
             used: sweep.span,
             parts: sides,
             span,

@@ -10,6 +10,8 @@ function sweep(curve: CurveModel['curve'], used: Interval): CurveModel {
         assembly: 'Case',
         over: 'height',
         curve,
+        pieces: [],
+        joints: [],
         used,
         parts: ['Case.Left'],
         span: spanOf(8),

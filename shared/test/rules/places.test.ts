@@ -96,6 +96,8 @@ describe('PLC-003 parts-overlap', () => {
                 assembly: 'Case',
                 over: 'height' as const,
                 curve: outcome.curve,
+                pieces: [],
+                joints: [],
                 used: { from: 0, to: 900 },
                 parts: ['Case.Left'],
                 span: spanOf(8),

@@ -24,6 +24,9 @@ export function offerValues(offer: Offer, shape: vocabulary.Shape, name: string,
         case 'worded':
             offer.plainWords(shape.words, `Which way: \`${example}\`.`);
             return;
+        case 'points':
+            offer.plainWords(shape.words, `Depths, each at its place: \`${example}\`.`);
+            return;
         case 'block':
             offer.snippet('{ }', '{ <|> }', { doc: `What is said of \`${name}\`.`, example });
             return;
@@ -35,6 +38,7 @@ export function offerValues(offer: Offer, shape: vocabulary.Shape, name: string,
                 offerValues(offer, one, name, example);
             }
             return;
+        case 'both':
         case 'newName':
         case 'nothing':
             return;
@@ -83,6 +87,7 @@ export function dimensionsOf(shape: vocabulary.Shape | undefined): readonly Dime
         case 'dimensions':
         case 'interval':
             return [dimension[shape.dimension]];
+        case 'points':
         case 'shares':
             return [dimension.length];
         case 'count':

@@ -246,6 +246,9 @@ function offerAfter(offer: Offer, last: string, statement: StatementSoFar): void
     if (edge >= 0 && edge === words.length - 2) {
         offer.names({ kinds: ['edging'] });
         offerSteps(offer, 'edging');
+        if (last === 'front') {
+            offer.words(vocabulary.frontForms, CompletionItemKind.EnumMember, 2);
+        }
         connectives(offer, 'at');
         return;
     }

@@ -95,6 +95,7 @@ function referenceText(text: string): string | undefined {
         own(vocabulary.roomFaces, text) ??
         own(vocabulary.placeWords, text) ??
         own(vocabulary.shareWords, text) ??
+        own(vocabulary.frontForms, text) ??
         own(vocabulary.endWords, text);
     return doc === undefined ? kindText(text) : explained(text, doc);
 }

@@ -6,9 +6,10 @@ import type { Measure } from '../model/measure.js';
 import { runBody } from './body.js';
 import { Cell } from './cell.js';
 import type { Construction } from './construction.js';
-import { CurveLaw } from './curve-law.js';
+import { type CurveLaw, DeclaredCurve } from './curve-law.js';
 import type { EveryRule } from './described.js';
 import { evaluate, evaluateMeasure, expectLength } from './evaluate.js';
+import type { FrontExtents } from './front-line.js';
 import { JointBook } from './joint-book.js';
 import { axes, facesOfAxis } from './kinds.js';
 import { because, derived, zeroLength } from './measures.js';
@@ -55,7 +56,7 @@ export class CaseBuild {
     readonly sentences: Sentence[] = [];
     readonly children: CaseBuild[] = [];
     private readonly leaves: Reserve[] = [];
-    private readonly laws = new Map<DeclarationId, CurveLaw>();
+    private readonly laws = new Map<DeclarationId, DeclaredCurve>();
     private reserved: { readonly generation: number; readonly all: readonly Reserve[] } | undefined;
     private jointBook: JointBook | undefined;
     private turnedOver: Mirror | undefined;
@@ -105,18 +106,38 @@ export class CaseBuild {
     curve(declaration: FactDeclaration): CurveLaw {
         let law = this.laws.get(declaration.id);
         if (!law) {
-            law = new CurveLaw(this.construction, declaration, this, this.scope);
+            law = new DeclaredCurve(this.construction, declaration, this, this.scope);
             this.laws.set(declaration.id, law);
         }
         return law;
     }
-    get curves(): readonly CurveLaw[] {
+    get curves(): readonly DeclaredCurve[] {
         return [...this.laws.values()];
     }
 
     /** An end of the room as it is stated. */
     edgeOfRoom(axis: Axis, end: 'lo' | 'hi'): Measure | undefined {
         return this.room.face(facesOfAxis[axis][end], noOne)?.measure;
+    }
+
+    /** Where the room begins and ends as it is stated; worked out as each axis is asked for. */
+    private get outer(): FrontExtents {
+        const nowhere: Spot = { measure: undefined, bound: { name: 'the room', stopped: false } };
+        const along = (axis: Axis) => ({
+            lo: this.room.face(facesOfAxis[axis].lo, noOne) ?? nowhere,
+            hi: this.room.face(facesOfAxis[axis].hi, noOne) ?? nowhere,
+        });
+        return {
+            get x() {
+                return along('x');
+            },
+            get y() {
+                return along('y');
+            },
+            get z() {
+                return along('z');
+            },
+        };
     }
 
     /** All that is kept free at its faces. Asked for only when all parts are there. */
@@ -262,8 +283,7 @@ export class CaseBuild {
                 });
             }
             const { law } = value;
-            const [from, to] = [this.edgeOfRoom(law.axis, 'lo'), this.edgeOfRoom(law.axis, 'hi')];
-            const measure = law.extreme(from, to, 'greatest', `the ends of ${this.name}`);
+            const measure = law.greatestOver(this.outer, `the ends of ${this.name}`);
             return { measure, bound, line: law };
         }
         const measure = expectLength(

@@ -1,54 +1,59 @@
-/** A curve as a case uses it: depth over height or over width, in the case's own coordinates. */
-import {
-    arcCurve,
-    arcCurveOfRadius,
-    bowCurve,
-    type Curve,
-    type CurveOutcome,
-    type CurveRefusal,
-    lineCurve,
-    ordinateRange,
-    type Point,
-    parallelCurve,
-    point,
-} from '../../geometry/index.js';
+/** A curve as a case uses it: depth over height or over width, in the case's own coordinates, and the lines that follow from it. */
+import { type Curve, continuedCurve, ordinateRange, parallelCurve } from '../../geometry/index.js';
 import { dimension, quantity, real } from '../../quantity/index.js';
-import type { FactDeclaration, Property, Span } from '../design/design.js';
+import type { FactDeclaration } from '../design/design.js';
 import type { Axis } from '../model/casework.js';
 import type { Measure } from '../model/measure.js';
 import type { CaseBuild } from './case-build.js';
 import { Cell } from './cell.js';
 import type { Construction } from './construction.js';
-import { evaluateMeasure, expectLength } from './evaluate.js';
-import { derived, numberOf } from './measures.js';
-import { placeAlong } from './place.js';
+import { type CurveContext, type CurveFrame, type DrawnPiece, drawPieces, joinPieces, ownFrame, refuseCurve } from './curve-drawing.js';
+import type { DepthRange, FrontExtents } from './front-line.js';
+import { derived, numberOf, plus, type Says } from './measures.js';
 import { noOne } from './room.js';
+import type { Ends } from './run.js';
 import { sayLength } from './say-length.js';
 import type { Scope } from './scope.js';
 
-export type CurveUse = 'height' | 'width';
-
-export class CurveLaw {
-    protected readonly made: Cell<Curve>;
+/** A line that parts follow: one that is declared, or one that follows from it. */
+export abstract class CurveLaw {
+    private readonly made: Cell<Curve>;
     readonly name: string;
-    readonly over: CurveUse;
+    readonly over: 'height' | 'width';
+    /** What makes it another line than the declared one: `1in past it`, `at Tier[1]`. */
+    readonly variant: string | undefined = undefined;
+    /** How far it is outside or inside of the declared one: `1in outside`. */
+    readonly away: string | undefined = undefined;
 
-    constructor(
-        protected readonly construction: Construction,
-        readonly declaration: FactDeclaration,
-        protected readonly build: CaseBuild,
-        protected readonly scope: Scope,
-    ) {
+    constructor(protected readonly context: CurveContext) {
+        const { construction, declaration, axis } = context;
         this.name = declaration.name;
-        this.over = declaration.over === 'width' ? 'width' : 'height';
-        this.made = new Cell(construction, `curve ${this.name}`, declaration.nameSpan, () => this.make());
+        this.over = axis === 'x' ? 'width' : 'height';
+        this.made = new Cell(construction, `curve ${this.name}`, declaration.nameSpan, () => this.draw(ownFrame));
     }
 
+    /** Draws it in a frame; undefined where it cannot be drawn, which has been reported. */
+    abstract draw(frame: CurveFrame): Curve | undefined;
+
+    /** In the case's own coordinates. */
     get curve(): Curve | undefined {
         return this.made.value;
     }
-    get path(): string {
+    get declaration(): FactDeclaration {
+        return this.context.declaration;
+    }
+    get build(): CaseBuild {
+        return this.context.build;
+    }
+    /** The axis of its abscissa. */
+    get axis(): Axis {
+        return this.context.axis;
+    }
+    get declaredPath(): string {
         return `${this.build.path}.${this.name}`;
+    }
+    get path(): string {
+        return this.variant === undefined ? this.declaredPath : `${this.declaredPath}, ${this.variant}`;
     }
 
     /** Where its abscissa begins: at the corner of its case, as that stands. */
@@ -59,23 +64,29 @@ export class CurveLaw {
         return Math.min(mirror.abscissa(numberOf(left)), mirror.abscissa(numberOf(right)));
     }
 
+    /** As it is shown: from the corner of its case, in the mirror where the case is mirrored. */
+    get shownFrame(): CurveFrame {
+        const { room, mirror } = this.build;
+        const depthFrom = numberOf(room.face('back', noOne)?.measure);
+        const isTurned = this.axis === 'x' && mirror.isTurned;
+        if (this.origin === 0 && depthFrom === 0 && !isTurned) return ownFrame;
+        return { placeOf: (along) => (this.axis === 'x' ? mirror.abscissa(along) : along) - this.origin, depthFrom };
+    }
+
     /** The line from the corner of its case, in the mirror where the case is mirrored. */
     get shown(): Curve | undefined {
-        const { room, mirror } = this.build;
-        const back = numberOf(room.face('back', noOne)?.measure);
-        const isTurned = this.axis === 'x' && mirror.isTurned;
-        if (!this.curve || (this.origin === 0 && back === 0 && !isTurned)) return this.curve;
-        return this.draw((along) => (this.axis === 'x' ? mirror.abscissa(along) : along) - this.origin, back);
+        const frame = this.shownFrame;
+        return this.curve && frame !== ownFrame ? this.draw(frame) : this.curve;
     }
 
     /** The same line so far outside, square to it. */
     parallel(distance: Measure): CurveLaw {
-        return new ParallelLaw(this.construction, this.declaration, this.build, this.scope, this, distance);
+        return new ParallelLaw(this.context, this, distance);
     }
 
-    /** The axis of its abscissa. */
-    get axis(): Axis {
-        return this.over === 'width' ? 'x' : 'z';
+    /** The same line, all of it so much further forward: what a front that is curved both ways comes to where a part lies. */
+    moved(by: Measure | undefined, where: string): CurveLaw {
+        return new MovedLaw(this.context, this, by, where);
     }
 
     /** The depth at a height (or across the width), with its deviations to first order. */
@@ -104,106 +115,103 @@ export class CurveLaw {
     }
 
     /** The depths, in millimetres, at which it lies between two abscissas; undefined where one of them is not known. */
-    range(low: number, high: number): { readonly least: number; readonly most: number } | undefined {
+    range(low: number, high: number): DepthRange | undefined {
         const { curve } = this;
         if (!curve || Number.isNaN(low) || Number.isNaN(high)) return undefined;
         const { least, greatest } = ordinateRange(curve, Math.min(low, high), Math.max(low, high));
         return { least: least.y, most: greatest.y };
     }
 
-    private says(where: string) {
-        return { kind: 'curve' as const, about: [this.name, where], span: this.declaration.nameSpan };
+    rangeOver(x: Ends, z: Ends): DepthRange | undefined {
+        const { lo, hi } = this.over === 'width' ? x : z;
+        return this.range(lo, hi);
     }
 
-    protected make(): Curve | undefined {
-        return this.draw((along) => along, 0);
+    greatestOver(extents: FrontExtents, where: string): Measure | undefined {
+        const { lo, hi } = extents[this.axis];
+        return this.extreme(lo.measure, hi.measure, 'greatest', where);
     }
 
-    private draw(placeOf: (along: number) => number, origin: number): Curve | undefined {
-        const from = this.end('from', 'lo');
-        const to = this.end('to', 'hi');
-        if (!from || !to) return undefined;
-        const shape = this.declaration.properties.find((one) => one.name === 'bow' || one.name === 'arc' || one.name === 'radius');
-        const amount = shape ? this.amountOf(shape) : 0;
-        if (amount === undefined) return undefined;
-        const ends = [from, to].map(({ along, depth }) => point(placeOf(along), depth - origin)).sort((a, b) => a.x - b.x);
-        const [p, q] = ends as [Point, Point];
-        const outcome = !shape || amount === 0 ? lineCurve(p, q) : curveOfShape(shape.name, p, q, amount);
-        if (outcome.ok) return outcome.curve;
-        return this.refuse(outcome.refusal, shape ?? this.property('to') ?? this.declaration);
-    }
-
-    private property(name: string): Property | undefined {
-        return this.declaration.properties.find((one) => one.name === name);
-    }
-
-    /** One end: a depth, at a place along the axis; without a place, the end of the room. */
-    private end(name: 'from' | 'to', end: 'lo' | 'hi'): { readonly along: number; readonly depth: number } | undefined {
-        const property = this.property(name);
-        if (!property?.value) return undefined;
-        const depth = expectLength(this.construction, evaluateMeasure(this.construction, property.value, this.scope), property.value.span);
-        const [place] = property.at;
-        const along = place
-            ? placeAlong(this.construction, place, this.axis, this.build.room, this.scope)
-            : this.build.edgeOfRoom(this.axis, end);
-        if (!depth || !along) return undefined;
-        return { along: numberOf(along), depth: numberOf(depth) };
-    }
-
-    /** The rise or radius: below zero where it goes in. */
-    private amountOf(shape: Property): number | undefined {
-        const value = shape.value;
-        if (!value) return undefined;
-        const [word, amount] = value.is === 'worded' ? [value.word, value.value] : [undefined, value];
-        const length = expectLength(this.construction, evaluateMeasure(this.construction, amount, this.scope), amount.span);
-        if (!length) return undefined;
-        const inward = word?.is === 'word' && word.word === 'in';
-        return inward ? -numberOf(length) : numberOf(length);
-    }
-
-    protected refuse(refusal: CurveRefusal, at: { readonly span: Span }): undefined {
-        const [message, hint] = sayRefusal(refusal, this.name, (millimetres) => sayLength(this.build, millimetres));
-        return this.construction.report('CRV-002', { span: at.span, message, hint });
+    private says(where: string): Says {
+        const name = this.variant === undefined ? this.name : `${this.name} (${this.variant})`;
+        return { kind: 'curve', about: [name, where], span: this.declaration.nameSpan };
     }
 }
 
-function curveOfShape(shape: string, from: Point, to: Point, amount: number): CurveOutcome {
-    if (shape === 'bow') return bowCurve(from, to, amount);
-    return shape === 'arc' ? arcCurve(from, to, amount) : arcCurveOfRadius(from, to, amount);
+/** A curve as it is declared. */
+export class DeclaredCurve extends CurveLaw {
+    constructor(construction: Construction, declaration: FactDeclaration, build: CaseBuild, scope: Scope) {
+        super({ construction, declaration, build, scope, axis: declaration.over === 'width' ? 'x' : 'z' });
+    }
+
+    override draw(frame: CurveFrame): Curve | undefined {
+        const pieces = drawPieces(this.context, frame);
+        return pieces && joinPieces(this.context, pieces);
+    }
+
+    /** Its pieces as they are shown, by rising abscissa. */
+    get shownPieces(): readonly DrawnPiece[] {
+        const pieces = this.curve ? (drawPieces(this.context, this.shownFrame) ?? []) : [];
+        return [...pieces].sort((a, b) => a.curve.start.x - b.curve.start.x);
+    }
 }
 
 /** A line that keeps its distance from another. */
 class ParallelLaw extends CurveLaw {
+    override readonly variant: string;
+    override readonly away: string;
+
     constructor(
-        construction: Construction,
-        declaration: FactDeclaration,
-        build: CaseBuild,
-        scope: Scope,
+        context: CurveContext,
         private readonly base: CurveLaw,
+        /** Outwards; below zero inwards. */
         private readonly distance: Measure,
     ) {
-        super(construction, declaration, build, scope);
+        super(context);
+        const away = numberOf(distance);
+        const said = `${sayLength(base.build, Math.abs(away))} ${away < 0 ? 'inside' : 'outside'}`;
+        this.variant = base.variant === undefined ? said : `${base.variant}, ${said}`;
+        this.away = base.away === undefined ? said : `${base.away}, ${said}`;
     }
 
-    protected override make(): Curve | undefined {
-        const { curve } = this.base;
-        if (!curve) return undefined;
-        const outcome = parallelCurve(curve, -numberOf(this.distance));
-        return outcome.ok ? outcome.curve : this.refuse(outcome.refusal, this.declaration);
+    override draw(frame: CurveFrame): Curve | undefined {
+        const base = this.base.draw(frame);
+        if (!base) return undefined;
+        // what stands past the sides of a case by as much as past its line goes on following it there
+        const away = numberOf(this.distance);
+        const { from, to } = base.span;
+        const outcome = parallelCurve(away > 0 ? continuedCurve(base, { from: from - away, to: to + away }) : base, -away);
+        return outcome.ok ? outcome.curve : refuseCurve(this.context, outcome.refusal, this.distance.why.span ?? this.declaration.nameSpan);
     }
 }
 
-function sayRefusal(refusal: CurveRefusal, name: string, length: (millimetres: number) => string): readonly [string, string] {
-    switch (refusal.reason) {
-        case 'rise-too-great':
-            return [
-                `\`${name}\` folds back on itself with a rise of ${length(Math.abs(refusal.rise))}`,
-                `${length(Math.abs(refusal.greatest))} is the greatest rise between these ends`,
-            ];
-        case 'zero-chord':
-        case 'upright-chord':
-            return [`both ends of \`${name}\` are at one place`, 'give its ends places of their own, such as `at bottom` and `at top`'];
-        default:
-            return [`no such curve can be drawn between the ends of \`${name}\``, 'check the sizes of its ends and its rise'];
+const bothTogether: Says = { kind: 'operation', about: ['both curves together'] };
+
+/** A line that is all of another, further forward. */
+class MovedLaw extends CurveLaw {
+    override readonly variant: string;
+    override readonly away: string | undefined;
+
+    constructor(
+        context: CurveContext,
+        private readonly base: CurveLaw,
+        private readonly by: Measure | undefined,
+        where: string,
+    ) {
+        super(context);
+        this.variant = where;
+        this.away = base.away;
+    }
+
+    override at(place: Measure | undefined, where: string): Measure | undefined {
+        return plus(this.base.at(place, where), this.by, bothTogether);
+    }
+
+    override extreme(from: Measure | undefined, to: Measure | undefined, which: 'greatest' | 'least', where: string): Measure | undefined {
+        return plus(this.base.extreme(from, to, which, where), this.by, bothTogether);
+    }
+
+    override draw(frame: CurveFrame): Curve | undefined {
+        return this.by && this.base.draw({ ...frame, depthFrom: frame.depthFrom - numberOf(this.by) });
     }
 }

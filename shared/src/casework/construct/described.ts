@@ -35,6 +35,8 @@ export interface Description {
     readonly properties: ReadonlyMap<string, Scoped<Property>>;
     /** In the order of work. */
     readonly edges: readonly Scoped<EdgeStatement>[];
+    /** `edge front bevelled` */
+    readonly frontForm: EdgeStatement['form'];
     readonly leaves: readonly Scoped<LeaveStatement>[];
     readonly layers: readonly Scoped<LayerStatement>[];
 }
@@ -82,6 +84,7 @@ export function describePart(construction: Construction, part: PlacedPart): Desc
         joint: first((phrases) => phrases.joint),
         properties,
         edges: edgesOf(sources),
+        frontForm: first(formOfFront)?.said,
         leaves: sources.flatMap(({ phrases, scope }) => phrases.leaves.map((said) => ({ said, scope }))),
         layers: layersOf(sources),
     };
@@ -191,13 +194,19 @@ function reportEquallyNarrow(construction: Construction, part: PlacedPart, sourc
 }
 
 /** Everything that words settle, by name: what is of which material, joined how, its properties and the work on its edges. */
-function statedIn({ of, joint, properties, edges }: Phrases): readonly string[] {
+function statedIn(phrases: Phrases): readonly string[] {
+    const { of, joint, properties, edges } = phrases;
     return [
         ...(of ? ['of'] : []),
         ...(joint ? ['with'] : []),
         ...properties.map(({ name }) => name),
         ...edges.filter((one) => one.treatment).flatMap((one) => one.edges.map(({ name }) => `edge ${name}`)),
+        ...(formOfFront(phrases) ? ['square or bevelled'] : []),
     ];
+}
+
+function formOfFront({ edges }: Phrases): EdgeStatement['form'] {
+    return edges.find(({ form, edges: named }) => form !== undefined && named.some(({ name }) => name === 'front'))?.form;
 }
 
 /** Own edges first decide; an `every` adds the edges that were not spoken of, in front, because defaults are older. */
@@ -208,6 +217,7 @@ function edgesOf(sources: readonly Source[]): readonly Scoped<EdgeStatement>[] {
     for (const { phrases, scope } of sources) {
         const added: Scoped<EdgeStatement>[] = [];
         for (const said of phrases.edges) {
+            if (said.form !== undefined) continue;
             const taken = said.treatment ? treated : placed;
             const edges = said.edges.filter(({ name }) => !taken.has(name));
             if (edges.length > 0) added.push({ said: edges.length === said.edges.length ? said : { ...said, edges }, scope });

@@ -7,6 +7,7 @@ import type { Measure } from '../model/measure.js';
 import type { Construction } from './construction.js';
 import { evaluate, evaluateMeasure, expectDimension, expectLength } from './evaluate.js';
 import { reportNoSuchEdge } from './extents.js';
+import { takenByBevel } from './front.js';
 import { edgesOfPart, isFaceName } from './kinds.js';
 import { materialOf } from './layers.js';
 import { total } from './measures.js';
@@ -35,7 +36,7 @@ export function edgesOf(construction: Construction, part: PlacedPart): readonly 
                 name,
                 recipe: nameOfTreatment(construction, treatment),
                 steps,
-                takesOff: takesOff(steps, name, said.span),
+                takesOff: takesOff(part, steps, name, said.span),
                 span: said.span,
             });
         }
@@ -43,10 +44,10 @@ export function edgesOf(construction: Construction, part: PlacedPart): readonly 
     return found;
 }
 
-function takesOff(steps: readonly EdgeStep[], name: EdgeName, span: Edge['span']): Measure | undefined {
+function takesOff(part: PlacedPart, steps: readonly EdgeStep[], name: EdgeName, span: Edge['span']): Measure | undefined {
     const strips = steps.filter((step) => step.does === 'band' || step.does === 'nosing');
     return total(
-        strips.map((step) => step.amount),
+        strips.map((step) => (name === 'front' ? takenByBevel(part, step) : step.amount)),
         { kind: 'edge', about: [strips.map((step) => step.does).join(' and '), name], span },
     );
 }

@@ -9,6 +9,7 @@ import type { CaseBuild } from './case-build.js';
 import { Cell } from './cell.js';
 import type { Construction } from './construction.js';
 import { allParts, withDescendants } from './descendants.js';
+import { DoubleCurve, type FrontLine } from './front-line.js';
 import { callFunction } from './functions.js';
 import { isFaceName } from './kinds.js';
 import { derived, literal } from './measures.js';
@@ -182,6 +183,7 @@ function evaluateBinary(construction: Construction, expression: Extract<Expressi
     const left = placeAsMeasure(evaluate(construction, expression.left, scope));
     const right = placeAsMeasure(evaluate(construction, expression.right, scope));
     if (!left || !right) return undefined;
+    if (left.is === 'curve' && right.is === 'curve' && operator === '+') return bothCurves(construction, expression, left.law, right.law);
     if (left.is !== 'measure' || right.is !== 'measure') return evaluateOther(construction, expression, left, right);
     if (operator === '+' || operator === '-' || operator === '*' || operator === '/' || operator === '±') {
         const measure = combine(construction, operator, left.measure, right.measure, expression);
@@ -189,6 +191,25 @@ function evaluateBinary(construction: Construction, expression: Extract<Expressi
     }
     const value = compareMeasures(construction, operator, left.measure, right.measure, expression);
     return value === undefined ? undefined : { is: 'truth', value };
+}
+
+/** `Sweep + Bow`: a front that is curved both ways. */
+function bothCurves(
+    construction: Construction,
+    expression: Extract<Expression, { is: 'binary' }>,
+    left: FrontLine,
+    right: FrontLine,
+): Value | undefined {
+    if (left.over === 'height' && right.over === 'width') return { is: 'curve', law: new DoubleCurve(left, right) };
+    if (left.over === 'width' && right.over === 'height') return { is: 'curve', law: new DoubleCurve(right, left) };
+    const found = left.over === right.over && left.over !== 'both' ? `two curves over the ${left.over}` : 'more than two curves';
+    return construction.report('UNI-003', {
+        span: expression.span,
+        message: `${found} cannot be put together: a front has one curve over its height and one over its width`,
+        hint: 'name one of each, such as `depth Sweep + Bow`',
+        found,
+        needed: 'a curve over the height and one over the width',
+    });
 }
 
 /** A face stands for how far it is from where its axis begins. */

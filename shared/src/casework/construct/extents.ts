@@ -1,15 +1,13 @@
-/** Where a part begins and ends along each axis: its place, its sizes, and how far it runs in the room that is left. */
-import { tolerance } from '../../geometry/index.js';
 import type { Property } from '../design/design.js';
 import type { Axis, FaceName } from '../model/casework.js';
 import type { Measure } from '../model/measure.js';
 import { closestWords } from '../vocabulary/closest-words.js';
 import type { Construction } from './construction.js';
-import type { CurveLaw } from './curve-law.js';
 import type { Description, Scoped } from './described.js';
 import { evaluate } from './evaluate.js';
+import { finishFront } from './front.js';
 import { axes, axisOfFace, edgesOfPart, isFaceName, type KindOfPart } from './kinds.js';
-import { minus, numberOf, plus, smaller } from './measures.js';
+import { minus, plus } from './measures.js';
 import { edgeSpot, type PlaceContext, type Placement } from './place.js';
 import type { PlacedPart } from './placed-part.js';
 import { rabbetFor } from './reserves.js';
@@ -55,7 +53,7 @@ export function findExtents(construction: Construction, part: PlacedPart): Exten
         name: part.path,
     };
     const stated = new Set([...set, ...[...fixed.sizes.keys()].flatMap((axis) => [`${axis}lo`, `${axis}hi`])]);
-    return finish(part, kind, intoCuts(construction, part, followSized(run, fixed, part), stated));
+    return finishFront(part, kind, intoCuts(construction, part, followSized(run, fixed, part), stated));
 }
 
 /** A part ends at the boards that bound it, or in them where they are cut for it. */
@@ -214,33 +212,4 @@ function sizeProperties(kind: KindOfPart | undefined): readonly (readonly [strin
         ['width', kind.width],
     ];
     return named.filter(([, axis]) => axis !== kind.thickness);
-}
-
-/** A square front takes the shallower of what the line has at the two faces, or what it has between them where it turns there. */
-function shallowest(line: CurveLaw, extents: Extents, part: PlacedPart): Measure | undefined {
-    const { lo, hi } = extents[line.axis];
-    const range = line.range(numberOf(lo.measure), numberOf(hi.measure));
-    const below = line.at(lo.measure, `the lower face of ${part.name}`);
-    const above = line.at(hi.measure, `the upper face of ${part.name}`);
-    const front = smaller(above, below);
-    if (!front || !range || range.least >= numberOf(front) - tolerance.geometry) return front;
-    return line.extreme(lo.measure, hi.measure, 'least', `the faces of ${part.name}`);
-}
-
-/** The front of a part that lies under a curve: its line, or the depth where it is. */
-function finish(part: PlacedPart, kind: KindOfPart | undefined, extents: Extents): Extents {
-    const { line: found, beyond } = extents.y.hi;
-    if (!found) return extents;
-    const { lo } = extents.y;
-    if (kind?.thickness === 'z' && found.over === 'height') {
-        const front = shallowest(found, extents, part);
-        const bound = { name: `the curve ${found.name}`, stopped: false };
-        const measure = beyond ? plus(front, beyond, { kind: 'face', about: [`past the curve ${found.name}`, 'the text'] }) : front;
-        return { ...extents, y: { lo, hi: { measure, bound } } };
-    }
-    const line = beyond ? found.parallel(beyond) : found;
-    const along = extents[line.axis];
-    const where = line.over === 'height' ? `the ends of ${part.name}` : `the width of ${part.name}`;
-    const measure = line.extreme(along.lo.measure, along.hi.measure, 'greatest', where);
-    return { ...extents, y: { lo, hi: { measure, bound: { name: `the curve ${line.name}`, stopped: false }, line } } };
 }

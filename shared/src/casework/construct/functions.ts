@@ -82,6 +82,13 @@ function curveAt(construction: Construction, call: Call, receiver: Expression, s
             hint: 'write it so: `Sweep.at(29in)`',
         });
     }
+    if (curve.law.over === 'both') {
+        return construction.report('UNI-003', {
+            span: call.span,
+            message: `\`${curve.law.name}\` has a depth only at a height and a place of the width together`,
+            hint: 'sample each of the two curves, and add what they give',
+        });
+    }
     const place = expectLength(construction, evaluateMeasure(construction, argument.value, scope), argument.value.span);
     const measure = place && curve.law.at(place, 'the place asked for');
     return measure && { is: 'measure', measure };

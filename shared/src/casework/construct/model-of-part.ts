@@ -5,8 +5,9 @@ import type { Measure } from '../model/measure.js';
 import type { CaseBuild } from './case-build.js';
 import type { Construction } from './construction.js';
 import { withDescendants } from './descendants.js';
+import { frontEdgeOf, isBent } from './front.js';
 import { axisByFace, axisOfFace, facesOfAxis, isFaceName, type KindOfPart } from './kinds.js';
-import { because, minus, numberOf, plus } from './measures.js';
+import { because, minus, negative, numberOf, plus } from './measures.js';
 import type { Mirror } from './mirror.js';
 import { layerSize, notesOf, piecesOf } from './pieces.js';
 import type { PlacedPart } from './placed-part.js';
@@ -37,7 +38,7 @@ export function modelOfPart(
     const pieces = piecesOf({ construction, part: placed, layers, edges, quantity: count, hand });
     const bounds = {} as Record<FaceName, Bound | undefined>;
     for (const [face, { axis, end }] of ends) bounds[mirror.face(face)] = extents[axis][end].bound;
-    const line = extents.y.hi.line;
+    const line = placed.frontLaw;
     let faces: Part['faces'] | undefined;
     let clear: { readonly is: Measure | undefined } | undefined;
     const part: Part = {
@@ -77,9 +78,19 @@ export function modelOfPart(
         notes: notesOf(placed),
         ...(hand === undefined ? {} : { hand }),
         ...(line ? { frontCurve: line.path } : {}),
+        ...frontEdge(placed),
+        ...(isBent(placed) ? { bent: true as const } : {}),
         ...(placed.declaration.doc === undefined ? {} : { doc: placed.declaration.doc }),
     };
     return { part, pieces };
+}
+
+/** How its front edge meets the line, as it is shown: where the case is mirrored, left and right are the other way round. */
+function frontEdge(placed: PlacedPart): Pick<Part, 'front'> {
+    const edge = frontEdgeOf(placed);
+    if (!edge) return {};
+    const isTurned = placed.kindOf?.thickness === 'x' && placed.build.mirror.isTurned;
+    return { front: isTurned ? { ...edge, low: edge.high, high: edge.low, bevel: negative(edge.bevel) } : edge };
 }
 
 function inside(inner: Part['span'], outer: Part['span']): boolean {

@@ -47,7 +47,7 @@ export class PartPiece implements Piece {
         const isStrip = own.role === 'band' || own.role === 'nosing';
         if (hand !== undefined && !isStrip) this.hand = hand;
         this.#edgesInWords = edgesInWords;
-        this.#frontLine = isStrip ? '' : (part.extents.value?.y.hi.line?.name ?? '');
+        this.#frontLine = isStrip ? '' : shapeOf(part);
     }
 
     get edges(): readonly string[] {
@@ -69,6 +69,16 @@ export class PartPiece implements Piece {
         ].join('|');
         return this.#key;
     }
+}
+
+/** The line of its front, and how deep that is at both ends: of two shelves that are alike one may be the mirror image of the other. */
+function shapeOf(part: PlacedPart): string {
+    const line = part.frontLaw;
+    const ends = line && part.ends;
+    if (!line?.curve || !ends) return '';
+    const along = ends[line.axis];
+    const depths = [along.lo, along.hi].map((place) => (line.curve?.valueAt(place).value ?? 0) - ends.y.lo);
+    return [line.name, ...depths.map((depth) => depth.toFixed(6))].join(' ');
 }
 
 /** Sizes exactly; approximate ones to a millionth of a millimetre, beyond which only the arithmetic differs. */

@@ -1,10 +1,13 @@
 /** What is cut from stock for a part: its layers or its board, and the bands and nosings on its edges, in the order of work. */
-import { formatLength, Rational, real } from '../../quantity/index.js';
+import { Rational, real } from '../../quantity/index.js';
 import type { EdgeStep, Layer, Piece, Size } from '../model/casework.js';
 import type { Measure } from '../model/measure.js';
 import type { Construction } from './construction.js';
+import { frontEdgeOf, isBent } from './front.js';
+import { facesOfAxis, nameOfFace } from './kinds.js';
 import { minus, plus, times } from './measures.js';
 import { PartPiece, type PieceContext } from './piece.js';
+import { inWords, sayBevel, sayLine } from './piece-words.js';
 import type { PlacedPart } from './placed-part.js';
 import { sizeOfPart } from './sizes.js';
 import { stripsOf } from './strips.js';
@@ -66,10 +69,27 @@ function boardNotes({ part, layers }: PieceContext, _layer: Layer, index: number
         if (index === 0) notes.push('better face out');
         else if (index === layers.length - 1) notes.push('better face in');
     }
-    const line = part.extents.value?.y.hi.line;
-    const isFrontEdge = part.kindOf?.thickness !== 'y';
-    if (line && isFrontEdge) notes.push(`front cut to the template of ${line.name}`);
+    notes.push(...frontNotes(part));
     return [...notes, ...notesOf(part)];
+}
+
+/** How its front is shaped: cut to a template, bent, or bevelled. */
+function frontNotes(part: PlacedPart): readonly string[] {
+    const line = part.frontLaw;
+    const edge = frontEdgeOf(part);
+    const notes: string[] = [];
+    if (line && isBent(part)) notes.push(`bent to ${sayLine(line)}: its length is the way round its front`);
+    else if (line) notes.push(`front edge curved: cut to the template of ${sayLine(line)}`);
+    if (edge?.form === 'bevelled') {
+        const [low, high] = (['lo', 'hi'] as const).map((end) => {
+            const axis = part.kindOf?.thickness ?? 'z';
+            return nameOfFace(part.kind, facesOfAxis[axis][end], part.hand);
+        });
+        notes.push(
+            `front edge bevelled ${sayBevel(edge)}: ${inWords(edge.low)} deep at the ${low} face, ${inWords(edge.high)} at the ${high} face`,
+        );
+    }
+    return notes;
 }
 
 export function notesOf(part: PlacedPart): readonly string[] {
@@ -92,13 +112,6 @@ function stepInWords(construction: Construction, step: EdgeStep): string {
     const high = step.does === 'nosing' && step.width ? `, ${inWords(step.width)} high` : '';
     const proud = step.proud ? `, ${inWords(step.proud)} proud` : '';
     return `${step.does} ${amount}${material}${high}${proud}`.trimEnd();
-}
-
-function inWords(measure: Measure): string {
-    const of = measure.quantity;
-    if (of.dimension.key.startsWith('angle')) return `${real.toNumber(of.value)}°`;
-    const isMetric = of.unit?.system === 'mm';
-    return formatLength(of, isMetric ? { system: 'mm', decimals: 1, zeros: 'dropped' } : { system: 'inch', denominator: 64 }).text;
 }
 
 /** The layers of a part with their own sizes: one may stop short for another part. */

@@ -6,6 +6,7 @@ import type { Measure } from '../model/measure.js';
 import type { CaseBuild } from './case-build.js';
 import { Cell } from './cell.js';
 import type { Construction } from './construction.js';
+import type { CurveLaw } from './curve-law.js';
 import { type Description, describePart } from './described.js';
 import { findExtents } from './extents.js';
 import { axisOfFace, facesOfAxis, isAssemblyKind, type KindOfPart, kindOfPart, nameOfFace } from './kinds.js';
@@ -117,6 +118,12 @@ export class PlacedPart implements Asker {
     }
     get isAssembly(): boolean {
         return isAssemblyKind(this.kind);
+    }
+
+    /** The line that its front follows along its edge, or that it is bent to. */
+    get frontLaw(): CurveLaw | undefined {
+        const line = this.extents.value?.y.hi.line;
+        return line?.over === 'both' ? undefined : line;
     }
 
     /** Where one of its faces is, with the part as what bounds there. */

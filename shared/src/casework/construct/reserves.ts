@@ -25,6 +25,8 @@ export interface Reserve {
     readonly for: DeclarationName;
     /** Cut into boards, from their edges, rather than left free beside them. */
     readonly isCut: boolean;
+    /** What is cut: a rabbet or a groove. */
+    readonly cut?: string;
     /** False where it takes its size from a part that this build leaves out. */
     readonly isKept: () => boolean;
     readonly size: () => Measure | undefined;
@@ -57,7 +59,7 @@ export function lessReserves(spot: Spot, reserves: readonly Reserve[], face: Fac
     const cuts = own.length > 0 ? [] : here.filter(({ isCut }) => isCut);
     let { measure, bound } = spot;
     const take = ({ reserve, size }: Taken): void => {
-        const says = { kind: 'reserve' as const, about: [reserve.for.name], span: reserve.span };
+        const says = { kind: 'reserve' as const, about: [reserve.for.name, reserve.cut ?? ''], span: reserve.span };
         const isLow = axisOfFace(face).end === 'lo';
         measure = isLow ? plus(measure, size, says) : minus(measure, size, says);
         bound = { name: `${reserve.for.name}.${isLow ? 'front' : 'back'}`, stopped: false };
@@ -118,6 +120,7 @@ export function reservesOfPart(construction: Construction, part: PlacedPart): re
                 for: target,
                 span: step.span,
                 isCut: true,
+                cut: step.does,
                 isKept: () => cutSaysHowWide(step) || isThere(construction, part.build, target),
                 size: () => roomForStep(construction, part, step, scope, target),
             });

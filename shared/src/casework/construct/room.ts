@@ -5,15 +5,18 @@ import type { DeclarationId, Span } from '../design/design.js';
 import type { Axis, Bound, FaceName, Path } from '../model/casework.js';
 import type { Measure } from '../model/measure.js';
 import type { CaseBuild } from './case-build.js';
-import type { CurveLaw } from './curve-law.js';
+import type { FrontFaces } from './front.js';
+import type { FrontLine } from './front-line.js';
 
 /** A place on an axis, and what is there. Where the front of a room is a curve, `line` is it, and `measure` its greatest depth. */
 export interface Spot {
     readonly measure: Measure | undefined;
     readonly bound: Bound;
-    readonly line?: CurveLaw;
+    readonly line?: FrontLine;
     /** How far past the line it is, measured forward. */
     readonly beyond?: Measure;
+    /** How a front edge meets the line across its thickness. */
+    readonly front?: FrontFaces;
 }
 
 /** Who asks for a face of a room: room kept for a part is there for that part alone. */

@@ -6,7 +6,7 @@
  */
 import { tolerance } from '../../geometry/index.js';
 import type { Axis } from '../model/casework.js';
-import type { CurveLaw } from './curve-law.js';
+import type { FrontLine } from './front-line.js';
 import { axes, facesOfAxis, nameOfFace } from './kinds.js';
 import { because, numberOf } from './measures.js';
 import type { PlacedPart } from './placed-part.js';
@@ -106,9 +106,8 @@ function isApart(a: Ends, b: Ends): boolean {
 }
 
 /** How deep a thing with a curved front is where the other one is. */
-function localDepth(ends: Ends, line: CurveLaw, x: Ends, z: Ends, which: 'least' | 'most'): Ends {
-    const along = line.over === 'width' ? x : z;
-    const range = line.range(along.lo, along.hi);
+function localDepth(ends: Ends, line: FrontLine, x: Ends, z: Ends, which: 'least' | 'most'): Ends {
+    const range = line.rangeOver(x, z);
     return range ? { lo: ends.lo, hi: range[which] } : ends;
 }
 

@@ -6,7 +6,9 @@ import { dimension, Rational } from '../../quantity/index.js';
 import type { Axis, Edge, EdgeStep, FaceName, Size, Stage } from '../model/casework.js';
 import type { Measure } from '../model/measure.js';
 import type { Construction } from './construction.js';
+import type { CurveLaw } from './curve-law.js';
 import { edgesOf } from './edges.js';
+import { isBent } from './front.js';
 import { facesOfAxis } from './kinds.js';
 import { derived, larger, minus, negative, numberOf, plus, type Says, times, total } from './measures.js';
 import type { PlacedPart } from './placed-part.js';
@@ -66,8 +68,29 @@ function openingAlong(part: PlacedPart, axis: Axis): Measure | undefined {
 function finishedAlong(part: PlacedPart, axis: Axis, opening: Measure | undefined, says: Says): Measure | undefined {
     const { lo, hi } = facesOfAxis[axis];
     if (part.facts.unknownAt.has(lo) || part.facts.unknownAt.has(hi)) return undefined;
+    const along = axis === 'x' && isBent(part) ? roundFront(part, opening, says) : opening;
     const added = [part.facts.adds[lo], part.facts.adds[hi]].filter((one) => one !== undefined);
-    return added.length === 0 ? opening : plus(opening, total(added, { kind: 'joint', about: ['both ends'] }), says);
+    return added.length === 0 ? along : plus(along, total(added, { kind: 'joint', about: ['both ends'] }), says);
+}
+
+/** A bent board is as long as the way round its front face. */
+function roundFront(part: PlacedPart, straight: Measure | undefined, says: Says): Measure | undefined {
+    const { x } = part.extents.value ?? {};
+    const line = part.frontLaw;
+    const way = x && line && wayAlong(line, numberOf(x.lo.measure), numberOf(x.hi.measure));
+    if (!line || way === undefined || !straight) return undefined;
+    return derived(
+        { ...straight.quantity, value: way },
+        { kind: 'measured', about: ['the way round its front', line.name, line.name], span: says.span },
+        [straight],
+    );
+}
+
+/** The way along a line from one abscissa to another, straight on past its ends. */
+export function wayAlong({ curve }: CurveLaw, from: number, to: number): number | undefined {
+    if (!curve) return undefined;
+    const past = Math.max(0, curve.span.from - from) + Math.max(0, to - curve.span.to);
+    return curve.distanceAt(to) - curve.distanceAt(from) + past;
 }
 
 function coreAlong(part: PlacedPart, axis: Axis, finished: Measure | undefined, says: Says): Measure | undefined {
@@ -96,7 +119,7 @@ function hasStrip({ steps }: Edge): boolean {
 /** The template is the parallel curve inside the finished line: where that slopes, a band takes more off than it is thick. */
 function coreUnderCurve(part: PlacedPart, taken: readonly Edge[]): number | undefined {
     const extents = part.extents.value;
-    const line = extents?.y.hi.line;
+    const line = part.frontLaw;
     const takenAt = (name: FaceName) =>
         total(
             taken.filter((edge) => edge.name === name).map((edge) => edge.takesOff),
@@ -115,7 +138,7 @@ function coreUnderCurve(part: PlacedPart, taken: readonly Edge[]): number | unde
 function roughAlong(part: PlacedPart, axis: Axis, core: Measure | undefined, says: Says): Measure | undefined {
     const { oversize } = part.shop;
     const isLaminated = (part.layers.value?.length ?? 0) > 1;
-    const isCurved = axis === 'y' && part.extents.value?.y.hi.line !== undefined;
+    const isCurved = axis === 'y' && part.frontLaw !== undefined;
     if (isLaminated) return plus(core, times(oversize, Rational.of(2), { kind: 'operation', about: ['both ends'] }), says);
     return isCurved ? plus(core, oversize, says) : core;
 }

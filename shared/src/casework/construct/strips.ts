@@ -3,11 +3,13 @@ import { Rational } from '../../quantity/index.js';
 import type { Axis, Edge, EdgeName, EdgeStep, FaceName, Piece, Size } from '../model/casework.js';
 import type { Measure } from '../model/measure.js';
 import type { CurveLaw } from './curve-law.js';
+import { blankOfNosing, frontEdgeOf, widthOfFront } from './front.js';
 import { axisOfFace, facesOfAxis, type KindOfPart } from './kinds.js';
 import { derived, isPositive, minus, negative, numberOf, plus, times, total } from './measures.js';
 import { PartPiece, type PieceContext } from './piece.js';
+import { inWords, sayBevel, sayLine } from './piece-words.js';
 import type { PlacedPart } from './placed-part.js';
-import { isStrip, sizeOfPart } from './sizes.js';
+import { isStrip, sizeOfPart, wayAlong } from './sizes.js';
 
 interface Strip {
     readonly edge: Edge;
@@ -39,12 +41,15 @@ function pieceOfStrip(context: PieceContext, kind: KindOfPart, strip: Strip, num
     const { bandLong, bandOver } = part.shop;
     const { material } = step;
     const length = lengthOf(part, kind, strip);
-    const size: Size = { length, width: step.width, thickness: step.amount };
+    const isFront = edge.name === 'front';
+    const width = isFront && step.does === 'band' ? widthOfFront(part, step.width) : step.width;
+    const thickness = isFront && step.does === 'nosing' ? blankOfNosing(part, step) : step.amount;
+    const size: Size = { length, width, thickness };
     const name = `${part.path}, the ${step.does}`;
     const rough: Size = {
         length: largerAtBothEnds(length, bandLong, ['rough', 'length', name]),
-        width: step.does === 'band' ? largerAtBothEnds(step.width, bandOver, ['rough', 'width', name]) : step.width,
-        thickness: step.amount,
+        width: step.does === 'band' ? largerAtBothEnds(width, bandOver, ['rough', 'width', name]) : width,
+        thickness,
     };
     const { mirror } = part.build;
     const covered = [...new Set(covers.map((one) => mirror.face(one.edge.name)))];
@@ -57,9 +62,23 @@ function pieceOfStrip(context: PieceContext, kind: KindOfPart, strip: Strip, num
         finished: size,
         core: size,
         rough,
-        notes: covered.length > 0 ? [`glue on after the ${covered.join(' and ')} strip, and cover its end`] : [],
+        notes: [
+            ...(covered.length > 0 ? [`glue on after the ${covered.join(' and ')} strip, and cover its end`] : []),
+            ...(isFront ? stripNotes(part, step) : []),
+        ],
     };
     return new PartPiece(context, own, () => []);
+}
+
+/** What is done to a front strip that follows a curve, along its edge or across it. */
+function stripNotes(part: PlacedPart, step: EdgeStep): readonly string[] {
+    const line = part.frontLaw;
+    const edge = frontEdgeOf(part);
+    const isBevelled = step.does === 'nosing' && edge?.form === 'bevelled';
+    return [
+        ...(line ? [`bent to ${sayLine(line)}: its length is the way round`] : []),
+        ...(isBevelled ? [`bevelled ${sayBevel(edge)} after gluing, down to ${inWords(step.amount)} at its thin edge`] : []),
+    ];
 }
 
 function largerAtBothEnds(of: Measure | undefined, more: Measure, about: readonly string[]): Measure | undefined {
@@ -68,7 +87,7 @@ function largerAtBothEnds(of: Measure | undefined, more: Measure, about: readonl
 
 /** From end to end of its edge and over the strips that it covers; round the curve, where its edge follows one. */
 function lengthOf(part: PlacedPart, kind: KindOfPart, strip: Strip): Measure | undefined {
-    const line = part.extents.value?.y.hi.line;
+    const line = part.frontLaw;
     const straight = line && strip.along === 'y' && line.axis === strip.across ? depthAt(part, line, strip) : coreAlong(part, kind, strip);
     let length = strip.step.does === 'nosing' ? withoutWhatEnters(part, strip, straight) : straight;
     for (const { edge, step } of strip.covers)
@@ -124,16 +143,15 @@ function takenOff(part: PlacedPart, name: EdgeName): Measure | undefined {
 /** The way along the finished line from one end of the strip to the other. */
 function roundTheCurve(part: PlacedPart, line: CurveLaw, strip: Strip, straight: Measure | undefined): Measure | undefined {
     const extent = part.extents.value?.[strip.along];
-    const { curve } = line;
-    if (!extent || !curve || !straight) return undefined;
+    if (!extent || !straight) return undefined;
     const { lo, hi } = facesOfAxis[strip.along];
     const reach = (face: FaceName, measure: Measure | undefined): number => {
         const isCovered = strip.covers.some((one) => one.edge.name === face);
         return numberOf(isCovered ? measure : withoutStrips(part, face, measure));
     };
     const [from, to] = [reach(lo, extent.lo.measure), reach(hi, extent.hi.measure)];
-    const past = Math.max(0, curve.span.from - from) + Math.max(0, to - curve.span.to);
-    const way = curve.distanceAt(to) - curve.distanceAt(from) + past;
-    const says = { kind: 'curve' as const, about: [line.name, 'along it from end to end'], span: strip.edge.span };
+    const way = wayAlong(line, from, to);
+    if (way === undefined) return undefined;
+    const says = { kind: 'measured' as const, about: ['the way along its edge', line.name, line.name], span: strip.edge.span };
     return derived({ ...straight.quantity, value: way }, says, [straight]);
 }

@@ -4,7 +4,8 @@ import type { Span } from '../design/design.js';
 import type { Axis } from '../model/casework.js';
 import type { Measure } from '../model/measure.js';
 import type { Construction } from './construction.js';
-import type { CurveLaw } from './curve-law.js';
+import { bentExtent } from './front.js';
+import type { FrontLine } from './front-line.js';
 import { axes, axisOfFace, facesOfAxis, type KindOfPart, nameOfFace } from './kinds.js';
 import { minus, plus, times } from './measures.js';
 import { type Placement, placementOf } from './place.js';
@@ -27,7 +28,7 @@ export function findThicknessExtent(part: PlacedPart): Extent | undefined {
     const placements = part.placements.value;
     if (!placements) return undefined;
     const placement = placements.get(axis);
-    if (placement?.spot.line) return reportAlongCurve(part, placement.spot.line);
+    if (placement?.spot.line) return alongCurve(part, placement.spot, placement.end === 'lo' ? 'lo' : 'hi');
     if (placement && !placement.against) {
         if (placement.end !== 'middle') return slab(part, kind, placement.spot, placement.end);
         const thickness = part.thickness.value;
@@ -39,14 +40,17 @@ export function findThicknessExtent(part: PlacedPart): Extent | undefined {
     return end ? againstRoom(part, kind, end) : reportNoPlace(part);
 }
 
-/** Only a bent part follows a curve across its depth. */
-function reportAlongCurve(part: PlacedPart, { name, over }: CurveLaw): undefined {
-    const message = `\`${part.name}\` is straight, and the curve \`${name}\` is not: nothing says where along it \`${part.name}\` stands`;
+/** A board that stands across is bent to a curve over the width; over the height it would have to be bent the other way too. */
+function alongCurve(part: PlacedPart, spot: Spot, end: End): Extent | undefined {
+    const extents = roomOf(part);
+    if (!spot.line || !extents) return undefined;
+    return spot.line.over === 'width' ? bentExtent(part, spot, end, extents.x) : reportAlongCurve(part, spot.line);
+}
+
+function reportAlongCurve(part: PlacedPart, { name }: FrontLine): undefined {
+    const message = `\`${part.name}\` stands straight up, and the curve \`${name}\` does not: nothing says where along it \`${part.name}\` stands`;
     return part.report('PLC-001', message, {
-        hint:
-            over === 'height'
-                ? 'say how far behind a straight edge it stands, such as `at 2 1/2in behind Floor.front`'
-                : 'say how far from the wall it stands, such as `at 14in`',
+        hint: 'say how far behind the edge of a lying board it stands, such as `at 2 1/2in behind Floor.front`',
         needed: 'a place that does not bend',
     });
 }
@@ -57,7 +61,7 @@ function againstRoom(part: PlacedPart, kind: KindOfPart, end: End): Extent | und
     const isFirst = part.build.partsBefore(part).length === 0;
     const left = isFirst ? part.room.face(facesOfAxis[axis][end], part) : endOfRegion(part, kind, axis, end);
     if (!left) return undefined;
-    return left.line ? reportAlongCurve(part, left.line) : slab(part, kind, left, end);
+    return left.line ? alongCurve(part, left, end) : slab(part, kind, left, end);
 }
 
 function endOfRegion(part: PlacedPart, kind: KindOfPart, axis: Axis, end: End): Spot | undefined {

@@ -4,7 +4,7 @@ import type { DesignDeclaration, FactDeclaration, RecipeDeclaration } from '../d
 import type { Axis, Stage } from '../model/casework.js';
 import type { Measure } from '../model/measure.js';
 import type { CaseBuild } from './case-build.js';
-import type { CurveLaw } from './curve-law.js';
+import type { FrontLine } from './front-line.js';
 import type { PlacedPart } from './placed-part.js';
 import type { Room, Spot } from './room.js';
 
@@ -28,7 +28,7 @@ export type Value =
     | { readonly is: 'stage'; readonly part: PlacedPart; readonly stage: Stage }
     | { readonly is: 'opening'; readonly room: Room }
     | { readonly is: 'case'; readonly build: CaseBuild }
-    | { readonly is: 'curve'; readonly law: CurveLaw }
+    | { readonly is: 'curve'; readonly law: FrontLine }
     | { readonly is: 'range'; readonly first: Measure; readonly last: Measure };
 
 /** What a value is, in words for messages. */
@@ -58,7 +58,7 @@ export function describeValue(value: Value): string {
         case 'case':
             return `the case \`${value.build.name}\``;
         case 'curve':
-            return `the curve \`${value.law.name}\``;
+            return value.law.over === 'both' ? `\`${value.law.name}\`, two curves together,` : `the curve \`${value.law.name}\``;
         case 'range':
             return 'a range';
     }

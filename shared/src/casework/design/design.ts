@@ -86,8 +86,17 @@ export type Expression =
       }
     /** `bow out 1in`, `tenon` with a word before its measure: a word and the value after it. */
     | { readonly is: 'worded'; readonly word: Expression; readonly value: Expression; readonly span: Span }
+    /** `through 17in at 14in, 13in at 40in`: depths, each at its place along a curve. */
+    | { readonly is: 'points'; readonly points: readonly CurvePoint[]; readonly span: Span }
     /** What could not be read; it has been reported, and spreads silently. */
     | { readonly is: 'broken'; readonly span: Span };
+
+/** A point of a curve: how deep it is, and where along it. */
+export interface CurvePoint {
+    readonly depth: Expression;
+    readonly at: Place;
+    readonly span: Span;
+}
 
 export type BinaryOperator = '+' | '-' | '*' | '/' | '±' | '<=' | '>=' | '<' | '>' | '=' | '!=' | 'and' | 'or';
 
@@ -229,6 +238,8 @@ export interface EdgeStatement {
     readonly edges: readonly { readonly name: string; readonly span: Span }[];
     readonly at?: readonly Place[];
     readonly treatment?: Treatment;
+    /** `edge front bevelled`: how the edge meets a curved line across the thickness of its part. */
+    readonly form?: 'square' | 'bevelled';
     readonly span: Span;
 }
 

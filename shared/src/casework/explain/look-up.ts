@@ -117,6 +117,13 @@ function sizesOfPart(part: Part): ReadonlyMap<string, Measure | undefined> {
     for (const stage of ['opening', 'finished', 'core', 'rough'] as const) {
         for (const [name, measure] of entriesOf(part.sizes[stage])) sizes.set(`${stage}.${name}`, measure);
     }
+    if (part.front) {
+        const { low, high, bevel } = part.front;
+        const { thickness } = part.directions;
+        sizes.set(`front.${thickness === 'z' ? 'lower' : 'left'}`, low);
+        sizes.set(`front.${thickness === 'z' ? 'upper' : 'right'}`, high);
+        sizes.set('front.bevel', bevel);
+    }
     for (const [face, measure] of Object.entries(part.faces)) sizes.set(nameOfFace(part, face as FaceName), measure);
     return sizes;
 }

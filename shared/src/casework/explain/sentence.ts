@@ -45,7 +45,7 @@ export function sentenceOf(why: Derivation): string {
         case 'stage':
             return `${first} ${second} of ${third}`;
         case 'reserve':
-            return `room kept for ${first}`;
+            return second === '' ? `room kept for ${first}` : `the ${second} for ${first}`;
         case 'measured':
             return second === third ? `${first}: ${second}` : `${first}: from ${second} to ${third}`;
     }

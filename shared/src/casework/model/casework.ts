@@ -7,7 +7,7 @@
  *
  * Axes of a case: x from the outer face of the left side to the right, y from the wall forward, z up from the floor.
  */
-import type { Box, Curve, Interval } from '../../geometry/index.js';
+import type { Box, Curve, CurveJoint, CurveKind, Interval } from '../../geometry/index.js';
 import type { DeviationSource } from '../../quantity/index.js';
 import type { Design, Span } from '../design/design.js';
 import type { Measure } from './measure.js';
@@ -112,8 +112,12 @@ export interface Part {
     readonly layers: readonly Layer[];
     /** In the order of work. */
     readonly edges: readonly Edge[];
-    /** The curved front line it follows, where it has one: the path of a curve model. */
+    /** The curved line that its front follows along the edge, where it has one: the path of a curve model. */
     readonly frontCurve?: Path;
+    /** How its front edge meets a curved line across its thickness, where there is one. */
+    readonly front?: FrontEdge;
+    /** Whether it is a board that is bent to its front curve; its length is then the way round its front face. */
+    readonly bent?: true;
     /** The faces that the text places past something: they may stand out of the case. */
     readonly past: readonly FaceName[];
     readonly joints: readonly number[];
@@ -123,6 +127,20 @@ export interface Part {
     readonly nameSpan: Span;
     readonly doc?: string;
     readonly notes: readonly string[];
+}
+
+/**
+ * A front edge under a line that changes across the thickness of its part: of a shelf under a curve over the height, of a side under one
+ * over the width. Where the front also follows a curve along its edge, depths are those of the deepest place.
+ */
+export interface FrontEdge {
+    /** Square to the faces at the shallower of them, or bevelled so that both faces reach the line. */
+    readonly form: 'square' | 'bevelled';
+    /** From the back of the part to the line, at its lower or left face and at its upper or right one. */
+    readonly low: Measure;
+    readonly high: Measure;
+    /** How far the line is off square to the faces, measured fore and aft: the tilt of a saw that cuts it. Above zero where the high face is the deeper. */
+    readonly bevel: Measure;
 }
 
 export interface Bound {
@@ -174,14 +192,21 @@ export interface EdgeStep {
 
 /** A curve of a case as it is built. */
 export interface CurveModel {
-    /** `PotteryCase.Sweep` */
+    /** `PotteryCase.Sweep`; of a line that follows from it `PotteryCase.Sweep, 1in outside` */
     readonly path: Path;
+    /** Of the curve as it is declared. */
     readonly name: string;
+    /** The declared curve that this line follows from, and how: `1in outside`, `at Tier[1]` where a second curve moves it forward there. */
+    readonly follows?: { readonly path: Path; readonly how: string };
     readonly assembly: Path;
     /** The abscissa: height runs along z, width along x; the ordinate is depth. Millimetres from the corner of its case. */
     readonly over: 'height' | 'width';
     /** The finished line; undefined where it could not be made, which has been reported. */
     readonly curve: Curve | undefined;
+    /** Its pieces, by rising abscissa, each with the words that say it; of a line that follows from another those of that one. */
+    readonly pieces: readonly CurvePiece[];
+    /** How each piece goes on into the next: one fewer than the pieces. */
+    readonly joints: readonly CurveJoint[];
     /** From the least to the greatest abscissa at which something asks its depth. */
     readonly used: Interval | undefined;
     /** Who follows it. */
@@ -211,6 +236,14 @@ export interface Caul {
     readonly spacing: Measure | undefined;
     /** Of the clamp at each end. */
     readonly force: Measure | undefined;
+    readonly span: Span;
+}
+
+/** One piece of a curve, from one `to` to the next. */
+export interface CurvePiece {
+    readonly kind: CurveKind;
+    /** Over which abscissas it runs. */
+    readonly over: Interval;
     readonly span: Span;
 }
 

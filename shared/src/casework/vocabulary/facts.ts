@@ -129,20 +129,35 @@ const speciesProperties: Properties = {
 
 const curvePlace = { clauses: ['at'] as const };
 const outOrIn: Shape = { is: 'worded', words: ['out', 'in'], value: shape.length };
+const through = (more: { readonly most?: number } = {}): Shape => ({ is: 'points', words: ['through'], ...more });
+const ofPiece = { repeats: true } as const;
 const curveProperties: Properties = {
     from: property(shape.length, 'Where the curve begins.', 'from 17 1/2in at bottom', { ...curvePlace, required: true }),
-    to: property(shape.length, 'Where it ends.', 'to 12in at top', { ...curvePlace, required: true }),
+    to: property(
+        shape.length,
+        'Where it ends. A curve of several pieces says `to` for each of them, in their order; what shape a piece has stands behind its `to`, and without a shape it is straight.',
+        'to 12in at top',
+        { ...curvePlace, ...ofPiece, required: true },
+    ),
     arc: property(
-        outOrIn,
-        'A circle through both ends with this rise over the straight line between them, out to the room or in.',
+        either(outOrIn, through({ most: 1 }), choice('tangent')),
+        'A circle through both ends: with this rise over the straight line between them, out to the room or in; through a third point; or `tangent`, going on from the piece before without a kink.',
         'arc out 3in',
+        ofPiece,
     ),
     bow: property(
         outOrIn,
         'The line of a sprung strip with this rise over the straight line between its ends, out to the room or in.',
         'bow out 1 1/8in',
+        ofPiece,
     ),
-    radius: property(outOrIn, 'A circle of this radius through both ends, out to the room or in.', 'radius out 97 1/2in'),
+    fair: property(
+        through(),
+        'The line of a batten that is pinned at both ends and at these points between them, in their order.',
+        'fair through 17in at 14in, 13 1/2in at 40in',
+        ofPiece,
+    ),
+    radius: property(outOrIn, 'A circle of this radius through both ends, out to the room or in.', 'radius out 97 1/2in', ofPiece),
     batten: battenProperty,
     note,
 };

@@ -6,6 +6,7 @@ export { type RecipeKind, type RecipeKindName, recipeKinds, type StepKind, stepK
 export {
     type BuiltInFunction,
     endWords,
+    frontForms,
     functions,
     functionsOfCurves,
     placeWords,

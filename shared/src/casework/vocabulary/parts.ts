@@ -56,7 +56,11 @@ const distanced: Properties = { clear, ...common };
 const assembly: Properties = {
     width: size('Size from left to right over all, but for what stands past it.', 'width 40in'),
     height: size('Size from the floor up.', 'height 66in'),
-    depth: size('Size from the wall forward: a length or a curve.', 'depth Sweep'),
+    depth: property(
+        either(shape.length, shape.shares, { is: 'thing', kinds: ['curve'] }, { is: 'both', kind: 'curve' }),
+        'Size from the wall forward: a length, a curve, or a curve over the height and one over the width together, `depth Sweep + Bow`; it is then everywhere as deep as both come to.',
+        'depth Sweep',
+    ),
     clear,
     note,
     hinge: angles.hinge!,

@@ -30,12 +30,16 @@ export type Shape =
     | { readonly is: 'choice'; readonly of: readonly string[] }
     /** The name of a thing of one of these kinds. */
     | { readonly is: 'thing'; readonly kinds: readonly string[] }
+    /** `Sweep + Bow`: two things of a kind in one. */
+    | { readonly is: 'both'; readonly kind: string }
     /** A name that is given here, with what is said of it: `clamp Spring { count 24 }`. */
     | { readonly is: 'newName'; readonly properties: Properties }
     /** `118 USD per sheet` */
     | { readonly is: 'price'; readonly per: readonly string[] }
     /** A word and a value: `out 1 1/8in`. The word may be missing if `optional`. */
     | { readonly is: 'worded'; readonly words: readonly string[]; readonly value: Shape; readonly optional?: true }
+    /** `through 17in at 14in, 13in at 40in`: a word, and depths, each at its place along a curve. */
+    | { readonly is: 'points'; readonly words: readonly string[]; readonly most?: number }
     | { readonly is: 'list'; readonly of: Shape }
     | { readonly is: 'either'; readonly of: readonly Shape[] }
     /** `{ doorway 32in x 80in  ceiling 8ft }` */

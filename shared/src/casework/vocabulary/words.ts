@@ -130,6 +130,12 @@ export const reserveWords: Readonly<Record<string, string>> = {
     scribe: 'Wood that is cut to the wall on site.',
 };
 
+/** How a front edge meets a curved line: `edge front bevelled`. */
+export const frontForms: Readonly<Record<'square' | 'bevelled', string>> = {
+    square: 'Square to its faces, at the shallower of the two.',
+    bevelled: 'At a bevel, so that both faces reach the line.',
+};
+
 /** What a list of shares may say besides lengths and numbers. */
 export const shareWords: Readonly<Record<string, string>> = {
     equal: 'All openings alike.',

@@ -53,13 +53,15 @@ case Stand of Ply {
     },
     check(casework, report) {
         const speaker = speakerFor(casework);
-        for (const { name, curve, used, over, parts, nameSpan } of casework.curves) {
-            if (!curve || !used) continue;
+        const reported = new Set<string>();
+        for (const { path, follows, name, curve, used, over, parts, nameSpan } of casework.curves) {
+            if (!curve || !used || reported.has(follows?.path ?? path)) continue;
             const before = curve.span.from - used.from;
             const after = used.to - curve.span.to;
             if (Math.max(before, after) <= tolerance.fit) continue;
             const [found, needed] = after >= before ? [curve.span.to, used.to] : [curve.span.from, used.from];
             const verb = after >= before ? 'ends' : 'begins';
+            reported.add(follows?.path ?? path);
             const [part] = parts;
             report({
                 span: nameSpan,

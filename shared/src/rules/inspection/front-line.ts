@@ -1,6 +1,7 @@
 /** How far forward a part with a curved front reaches at some height or width; its box only tells how far it reaches anywhere. */
 import type { Casework, CurveModel, Part, Path } from '../../casework/index.js';
-import { type Box, type Curve, ordinateRange, type SpaceAxis } from '../../geometry/index.js';
+import { type Box, type Curve, ordinateRange, parallelCurve, type SpaceAxis } from '../../geometry/index.js';
+import { real } from '../../quantity/index.js';
 
 const abscissa: Readonly<Record<CurveModel['over'], SpaceAxis>> = { height: 'z', width: 'x' };
 
@@ -24,14 +25,24 @@ export function frontLinesOf(casework: Casework): FrontLines {
     return lines;
 }
 
-/** The part's box, as deep as the part is alongside the other box; the box itself where its front is straight. */
+/** The back of a board that is bent to a line. */
+function backOf({ sizes }: Part, front: Curve): Curve | undefined {
+    const { thickness } = sizes.finished;
+    const outcome = thickness && parallelCurve(front, real.toNumber(thickness.quantity.value));
+    return outcome?.ok ? outcome.curve : undefined;
+}
+
+/** The part's box, as deep as the part is alongside the other box, and of a bent one as far back; the box itself where its front is straight. */
 export function boxAlongside(lines: FrontLines, part: Part, other: Box): Box {
     const line = part.frontCurve === undefined ? undefined : lines.get(part.frontCurve);
     if (!line) return part.box;
     const { least, most } = part.box;
     const from = Math.max(least[line.axis], other.least[line.axis]);
     const to = Math.min(most[line.axis], other.most[line.axis]);
-    const furthest = (low: number, high: number): number => ordinateRange(line.curve, low - line.origin, high - line.origin).greatest.y;
-    const short = furthest(least[line.axis], most[line.axis]) - furthest(from, Math.max(from, to));
-    return { least, most: { ...most, y: most.y - short } };
+    const over = (curve: Curve, low: number, high: number) => ordinateRange(curve, low - line.origin, high - line.origin);
+    const ends = [from, Math.max(from, to)] as const;
+    const short = over(line.curve, least[line.axis], most[line.axis]).greatest.y - over(line.curve, ...ends).greatest.y;
+    const back = part.bent ? backOf(part, line.curve) : undefined;
+    const further = back ? over(back, ...ends).least.y - over(back, least[line.axis], most[line.axis]).least.y : 0;
+    return { least: { ...least, y: least.y + further }, most: { ...most, y: most.y - short } };
 }
