@@ -1,7 +1,7 @@
 /** The document of curves: how each is drawn, and how fair it is. */
 import type { Casework, CurveModel } from '../../casework/index.js';
 import { templateShapes } from '../../drawing/index.js';
-import { distance, isArc, isBow, isJoined } from '../../geometry/index.js';
+import { add, distance, isArc, isBow, isJoined } from '../../geometry/index.js';
 import type { DocumentOptions } from '../document-options.js';
 import { onlyBuilt } from '../only-built.js';
 import { printStyle } from '../print-style.js';
@@ -42,8 +42,12 @@ export function linesOf(casework: Casework, options: Pick<DocumentOptions, 'unit
     const spacing = options.spacing ?? usualSteps[print.system];
     const built = new Set(casework.assemblies.map(({ path }) => path));
     const models: CurveModel[] = [];
+    const bases = new Set(casework.curves.filter(({ parts }) => parts.length > 0).map(({ follows }) => follows?.path));
     for (const model of casework.curves) {
-        const isNew = built.has(model.assembly) && model.parts.length > 0 && !models.some((known) => isAlike(known, model));
+        const isNew =
+            built.has(model.assembly) &&
+            (model.parts.length > 0 || bases.has(model.path)) &&
+            !models.some((known) => isAlike(known, model));
         if (model.curve && isNew) models.push(model);
     }
     const isOnly = (name: string) => models.filter((model) => model.name === name).length === 1;
@@ -52,10 +56,16 @@ export function linesOf(casework: Casework, options: Pick<DocumentOptions, 'unit
     );
 }
 
+/** One line, or the same moved forward, which the same strip draws. */
 function isAlike(a: CurveModel, b: CurveModel): boolean {
     if (!a.curve || !b.curve || a.nameSpan !== b.nameSpan || a.curve.kind !== b.curve.kind) return false;
     const [p, q] = [a.curve, b.curve];
-    return distance(p.start, q.start) < 1e-6 && distance(p.end, q.end) < 1e-6 && Math.abs(p.length - q.length) < 1e-6;
+    const forward = { x: 0, y: q.start.y - p.start.y };
+    return (
+        distance(add(p.start, forward), q.start) < 1e-6 &&
+        distance(add(p.end, forward), q.end) < 1e-6 &&
+        Math.abs(p.length - q.length) < 1e-6
+    );
 }
 
 function groupsOf(line: LineOfSheet, casework: Casework): readonly Group[] {
