@@ -18,6 +18,8 @@ function sweep(curve: Curve, batten?: Batten): CurveModel {
         assembly: 'Case',
         over: 'height',
         curve,
+        pieces: [],
+        joints: [],
         used: curve.span,
         parts: ['Case.Left'],
         ...(batten ? { batten } : {}),
