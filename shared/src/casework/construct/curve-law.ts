@@ -177,10 +177,11 @@ class ParallelLaw extends CurveLaw {
     override draw(frame: CurveFrame): Curve | undefined {
         const base = this.base.draw(frame);
         if (!base) return undefined;
-        // what stands past the sides of a case by as much as past its line goes on following it there
+        // what stands past the sides of a case goes on following its line there, and an inner line begins inside of its own
         const away = numberOf(this.distance);
         const { from, to } = base.span;
-        const outcome = parallelCurve(away > 0 ? continuedCurve(base, { from: from - away, to: to + away }) : base, -away);
+        const onward = continuedCurve(base, { from: from - Math.abs(away), to: to + Math.abs(away) });
+        const outcome = parallelCurve(onward, -away);
         return outcome.ok ? outcome.curve : refuseCurve(this.context, outcome.refusal, this.distance.why.span ?? this.declaration.nameSpan);
     }
 }

@@ -1,0 +1,158 @@
+/** Fronts that are curved over the width, or both ways; edges square or bevelled to the line; curves through points and of several pieces. */
+import { type Casework, lookUp, whyText } from 'casewright-shared/casework';
+import { describe, expect, it } from 'vitest';
+import { analyseText } from './analysed.js';
+import { inchesAt } from './sizes.js';
+import { stock } from './stock.js';
+
+const built = async (text: string): Promise<Casework> => (await analyseText(stock + text)).casework;
+const problems = async (text: string) =>
+    (await analyseText(stock + text)).casework.problems.map(({ code, message }) => `${code} ${message}`);
+
+/** From the closed form of the circle: chord 48in, rise 3in, so a radius of (24^2 + 3^2) / (2 x 3) = 97 1/2in about (24in, -75 1/2in). */
+const bow = (x: number, past = 0) => Math.sqrt((97.5 + past) ** 2 - (x - 24) ** 2) - 75.5;
+const degrees = (angle: number) => (angle * 180) / Math.PI;
+
+const bowed = (words: string, more = '') => `
+case C of Ply {
+    width 48in
+    height 34in
+    depth Bow${more}
+    curve Bow of depth over width {
+        from 19in at left
+        to   19in at right
+        arc  out 3in
+    }
+    curve Sweep of depth over height {
+        from 0in at bottom
+        to   -6in at top
+    }
+    ${words}
+}
+`;
+
+describe('a plan bow', () => {
+    it('meets a side at both its faces: 19in outside, 19.18in inside, bevelled 14 degrees', async () => {
+        const casework = await built(bowed('side Left, Right'));
+        expect(inchesAt(casework, 'C.Left.front.left')).toBeCloseTo(19, 9);
+        expect(inchesAt(casework, 'C.Left.front.right')).toBeCloseTo(bow(0.75), 9);
+        expect(casework.parts.get('C.Left')?.front?.form).toBe('bevelled');
+        expect(Number(casework.parts.get('C.Left')?.front?.bevel.quantity.value)).toBeCloseTo(
+            degrees(Math.atan((bow(0.75) - 19) / 0.75)),
+            9,
+        );
+        expect(Number(casework.parts.get('C.Right')?.front?.bevel.quantity.value)).toBeLessThan(0);
+    });
+
+    it('a side that is said to be square stops at its shallower face', async () => {
+        const casework = await built(bowed('side Left, Right { edge front square }'));
+        expect(inchesAt(casework, 'C.Left.depth')).toBeCloseTo(19, 9);
+    });
+
+    it('what stands past the case by as much follows the larger circle on past its sides: 19.77in deep at 1in past them', async () => {
+        const casework = await built(bowed('top { edge left, right, front at 1in past case }\nside Left, Right'));
+        const line = casework.curves.find(({ parts }) => parts.includes('C.top'));
+        expect(line?.follows?.how).toBe('1in outside');
+        expect((line?.curve?.valueAt(-25.4).value ?? 0) / 25.4).toBeCloseTo(bow(-1, 1), 9);
+        expect(bow(-1, 1)).toBeCloseTo(19.77, 2);
+    });
+
+    it('bends a kick behind it: radius 95in, as long as the way round its front', async () => {
+        const casework = await built(bowed('side Left, Right\nbottom at 4in\nkick at 2 1/2in behind Bow'));
+        const kick = casework.parts.get('C.kick');
+        expect(kick?.bent).toBe(true);
+        expect(inchesAt(casework, 'C.kick.length')).toBeCloseTo(95 * 2 * Math.asin(23.25 / 95), 6);
+        expect((kick?.box.most.y ?? 0) / 25.4).toBeCloseTo(19.5, 9);
+        expect((kick?.box.least.y ?? 0) / 25.4).toBeCloseTo(Math.sqrt(94.25 ** 2 - 23.25 ** 2) - 75.5, 6);
+    });
+});
+
+describe('a front that is curved both ways', () => {
+    const both = bowed('side Left, Right\nshelf Deck at 17in\nshelf Low at 7in { edge front bevelled }', ' + Sweep');
+    const sweep = (height: number) => (-6 * height) / 34;
+
+    it('is as deep as both curves together; a square shelf takes its shallower face, a bevelled one the deeper', async () => {
+        const casework = await built(both);
+        expect(inchesAt(casework, 'C.Deck.depth')).toBeCloseTo(22 + sweep(17), 9);
+        expect(inchesAt(casework, 'C.Low.depth')).toBeCloseTo(22 + sweep(6.25), 9);
+        expect(inchesAt(casework, 'C.Low.front.upper')).toBeCloseTo(22 + sweep(7), 9);
+        expect(inchesAt(casework, 'C.Left.depth')).toBeCloseTo(bow(0.75), 9);
+    });
+
+    it('at 200 places of its shelves is the sum', async () => {
+        const casework = await built(both);
+        const line = casework.curves.find(({ parts }) => parts.includes('C.Deck'))?.curve;
+        for (let place = 0; place < 200; place++) {
+            const x = 0.75 + ((place * 61) % 200) * (46.5 / 200);
+            expect((line?.valueAt(x * 25.4).value ?? 0) / 25.4).toBeCloseTo(bow(x) + sweep(17), 9);
+        }
+    });
+
+    it('takes one curve over the height and one over the width', async () => {
+        const found = await problems(bowed('side Left, Right', ' + Bow'));
+        expect(found).toEqual([expect.stringContaining('UNI-003 two curves over the width')]);
+    });
+});
+
+describe('a line through points and of pieces', () => {
+    const line = (words: string) => `
+case C of Ply {
+    width 30in
+    height 40in
+    depth Line
+    curve Line of depth over height {
+        ${words}
+    }
+    side Left, Right
+}
+`;
+    const depths = async (words: string, heights: readonly number[]) => {
+        const [model] = (await built(line(words))).curves;
+        return heights.map((height) => (model?.curve?.valueAt(height * 25.4).value ?? 0) / 25.4);
+    };
+
+    it('goes through all of them', async () => {
+        const found = await depths('from 16in at bottom\nto 12in at top\nfair through 17in at 10in, 14in at 28in', [0, 10, 28, 40]);
+        expect(found).toEqual([16, 17, 14, 12].map((depth) => expect.closeTo(depth, 6)));
+        const [middle] = await depths('from 16in at bottom\nto 16in at top\narc through 18in at 20in', [20]);
+        expect(middle).toBeCloseTo(18, 9);
+    });
+
+    it('knows how its pieces go on into one another', async () => {
+        const [model] = (await built(line('from 16in at bottom\nto 16in at 10in\nto 12in at top arc tangent'))).curves;
+        expect(model?.pieces.map(({ kind }) => kind)).toEqual(['line', 'arc']);
+        expect(model?.joints.map(({ continuity }) => continuity)).toEqual(['tangent']);
+    });
+
+    it('says which point or piece is out of order, and what has no place', async () => {
+        expect(await problems(line('from 16in at bottom\nto 12in at top\nfair through 17in at 30in, 14in at 28in'))).toEqual([
+            expect.stringMatching(/^CRV-002 this point of `Line` is at 28in/),
+        ]);
+        expect(await problems(line('from 16in at bottom\nto 12in at 30in\nto 11in at 20in'))).toEqual([
+            expect.stringMatching(/^CRV-002 `Line` turns back here/),
+        ]);
+    });
+});
+
+it('why on the depth of a shelf names the curve, the height, the rabbet, and of its core the nosing', async () => {
+    const casework = await built(`
+case C of Ply {
+    width 30in
+    height 40in
+    depth Line
+    curve Line of depth over height {
+        from 16in at bottom
+        to   12in at top
+    }
+    side Left, Right { edge back rabbet 3/8in deep for back }
+    shelf Deck at 20in { edge front Nose }
+    back of Quarter
+}
+`);
+    const why = (path: string) => {
+        const found = lookUp(casework, path);
+        return found.ok ? whyText(found.measure, { system: 'inch', locate: () => undefined }) : '';
+    };
+    expect(why('C.Deck.depth')).toMatch(/the curve Line at the upper face of Deck[\s\S]*20in[\s\S]*the rabbet for back/);
+    expect(why('C.Deck.core.width')).toMatch(/nosing/);
+});
