@@ -93,11 +93,12 @@ function shapeOf(part: Part, line: CurveModel, casework: Casework): TemplateShap
     };
 }
 
-/** Shapes with one key have one template, whatever their hand. */
+/** Shapes with one key have one template, whatever their hand, and by whatever line that is the same where they lie. */
 function sameness({ line, parts: _, joints, ...shape }: TemplateShape): string {
-    const numbers = [shape.start, shape.back, shape.length, ...Object.values(shape.takesOff), shape.rabbet?.width, shape.rabbet?.depth];
+    const depths = [0, 0.5, 1].map((share) => shape.finished.valueAt(shape.start + share * shape.length).value - shape.back);
+    const numbers = [shape.start, ...depths, shape.length, ...Object.values(shape.takesOff), shape.rabbet?.width, shape.rabbet?.depth];
     const positions = joints.flatMap(({ along, across }) => [along.from, along.to, across.from, across.to]);
-    return [line.path, ...[...numbers, ...positions].map((number) => number?.toFixed(4))].join(' ');
+    return [line.follows?.path ?? line.path, ...[...numbers, ...positions].map((number) => number?.toFixed(4))].join(' ');
 }
 
 function takenOff({ edges }: Part, name: EdgeName): number {
