@@ -59,11 +59,23 @@ function facts(parts: readonly Part[], casework: Casework): string {
     const lines: readonly (readonly [label: string, text: string | undefined])[] = [
         ['material', materials(first, casework)],
         ['edges', edgesInWords(first.edges, casework, print)],
+        ['front edge', parts.length === 1 ? frontEdge(first, casework) : undefined],
         ['joints', joints(parts, casework)],
         ['mass', mass(first, casework)],
         ['runs up to', parts.length === 1 ? bounds(first) : undefined],
     ];
     return lines.flatMap(([label, text]) => (text === undefined || text === '' ? [] : [`- ${label}: ${text}`])).join('\n');
+}
+
+/** How it meets a curved line across its thickness: `square; the line is 17in deep at the lower face, 16 15/16in at the upper face, 3.3° off square` */
+function frontEdge({ front, directions }: Part, casework: Casework): string | undefined {
+    if (!front) {
+        return undefined;
+    }
+    const [low, high] = directions.thickness === 'z' ? ['lower', 'upper'] : ['left', 'right'];
+    const [atLow, atHigh] = [front.low, front.high].map(({ quantity }) => inBothSystems(quantity, casework));
+    const bevel = Math.abs(Number(front.bevel.quantity.value)).toFixed(1);
+    return `${front.form}; the line is ${atLow} deep at the ${low} face, ${atHigh} at the ${high} face, ${bevel}° off square`;
 }
 
 function materials({ layers }: Part, casework: Casework): string {
