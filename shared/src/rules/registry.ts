@@ -1,11 +1,16 @@
 /** Every rule, sorted by group and number. An explicit list: nothing happens on import, and a bundle holds what is named here. */
 import { bandTooStiff } from './curves/band-too-stiff.js';
 import { battenBreaks } from './curves/batten-breaks.js';
+import { bendChangesAtOnce } from './curves/bend-changes-at-once.js';
+import { bevelBeyondSaw } from './curves/bevel-beyond-saw.js';
+import { cornerInCurve } from './curves/corner-in-curve.js';
 import { curveImpossible } from './curves/curve-impossible.js';
 import { curveTooShort } from './curves/curve-too-short.js';
 import { depthRunsOut } from './curves/depth-runs-out.js';
 import { hollowUnderBit } from './curves/hollow-under-bit.js';
+import { parallelCusps } from './curves/parallel-cusps.js';
 import { plywoodBentTooTight } from './curves/plywood-bent-too-tight.js';
+import { pointOutOfLine } from './curves/point-out-of-line.js';
 import { allowSilencesNothing } from './decisions/allow-silences-nothing.js';
 import { allowWithoutReason } from './decisions/allow-without-reason.js';
 import { errorCannotBeAllowed } from './decisions/error-cannot-be-allowed.js';
@@ -128,6 +133,11 @@ export const rules: readonly Rule[] = [
     plywoodBentTooTight,
     hollowUnderBit,
     depthRunsOut,
+    parallelCusps,
+    cornerInCurve,
+    bendChangesAtOnce,
+    pointOutOfLine,
+    bevelBeyondSaw,
     jointThroughStock,
     touchingWithoutJoint,
     dadoTooDeep,

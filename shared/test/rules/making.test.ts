@@ -1,7 +1,17 @@
 import { describe, expect, test } from 'vitest';
 import type { Batten, CurveModel } from '../../src/casework/index.js';
-import { arcCurve, bowCurve, type Curve, type CurveOutcome, fairThrough, joined, lineCurve, point } from '../../src/geometry/index.js';
-import { board, type CaseworkWords, caseworkOf, edgeOf, findingsOf, measure, property, spanOf, thingOf } from './casework-of.js';
+import {
+    arcCurve,
+    arcCurveThrough,
+    bowCurve,
+    type Curve,
+    type CurveOutcome,
+    fairThrough,
+    joined,
+    lineCurve,
+    point,
+} from '../../src/geometry/index.js';
+import { board, type CaseworkWords, caseworkOf, edgeOf, findingsOf, measure, property, shown, spanOf, thingOf } from './casework-of.js';
 
 function made(outcome: CurveOutcome): Curve {
     if (!outcome.ok) throw new Error(outcome.refusal.reason);
@@ -129,7 +139,7 @@ describe('CRV-005 plywood-bent-too-tight', () => {
 
     test('says the radius, and that of the table', () => {
         expect(found('CRV-005', arcOfRadius(15.125), { band: ['1/4in', 'Thin'] })).toEqual([
-            'Case.Left: the plywood band of 1/4in on the front edge of `Left` is bent to a radius of 15in, and the table for aircraft plywood has a radius of at least 31in',
+            'Case.Left: the band of 1/4in on the front edge of `Left` is plywood bent to a radius of 15in, and the table for aircraft plywood has a radius of at least 31in',
         ]);
     });
 });
@@ -190,5 +200,141 @@ describe('CRV-007 depth-runs-out', () => {
     test('or leaves less than its bands', () => {
         expect(found('CRV-007', falling(1), { band: ['1in', 'Walnut'] })).toHaveLength(1);
         expect(found('CRV-007', falling(1), { band: ['7/8in', 'Walnut'] })).toEqual([]);
+    });
+});
+
+describe('a board that is bent to a plan', () => {
+    /** A kick 3/8in thick behind an arc over the width with a radius at its face. */
+    const kick = (radius: number, material: string, thickness = '3/8in') => {
+        const half = 15;
+        const rise = radius - Math.sqrt(radius ** 2 - half ** 2);
+        const arc = made(arcCurve(point(0, 10 * inch), point(2 * half * inch, 10 * inch), rise * inch));
+        const line: CurveModel = { ...sweep(arc), over: 'width', parts: ['Case.kick'] };
+        const layer = {
+            material: `hand-made.case#${material}`,
+            thickness: measure(thickness),
+            grain: 'length' as const,
+            box: undefined,
+            span: spanOf(7),
+        };
+        const size = { length: undefined, width: undefined, thickness: undefined };
+        const bentBoard = board(7, 'kick', 'kick', ['0in', '30in'], ['10in', '14in'], ['0in', '4in'], {
+            frontCurve: 'Case.Sweep',
+            bent: true,
+            layers: [{ ...layer, size }],
+        });
+        const lumber = thingOf('material', 'AshBoard', 'lumber', { species: property.thing('WhiteAsh') });
+        return caseworkOf({ parts: [bentBoard], curves: [line], things: [...things, lumber] });
+    };
+
+    // NDS-2018, section 5.3.8 (from memory): R at least 100 t on the inside: 37 1/2in for 3/8in
+    test('of hardwood: a hundred times its thickness', () => {
+        expect(findingsOf('CRV-003', kick(37.9, 'AshBoard'))).toEqual([]);
+        expect(findingsOf('CRV-003', kick(37.8, 'AshBoard'))[0]).toMatch(
+            /^Case\.kick: the board of 3\/8in of `kick` is bent to a radius of 37 7\/16in: that stretches it by 0\.50 %/,
+        );
+    });
+
+    // FAA AC 43.13-1B: 54in for 3/8in plywood, to its middle
+    test('of plywood: as the table has it', () => {
+        expect(findingsOf('CRV-005', kick(54.2, 'Thin'))).toEqual([]);
+        expect(findingsOf('CRV-005', kick(54.1, 'Thin'))).toHaveLength(1);
+    });
+});
+
+/** A curve with the words of its pieces at places of their own, by rising abscissa. */
+function pieced(curve: Curve, count: number): CurveModel {
+    const { pieces } = curve as { pieces?: readonly Curve[] };
+    const spans = (pieces ?? [curve]).map((piece, index) => ({ kind: piece.kind, over: piece.span, span: spanOf(20 + index) }));
+    expect(spans).toHaveLength(count);
+    return { ...sweep(curve), pieces: spans };
+}
+const at = (code: string, line: CurveModel) => shown(caseworkOf({ parts: [], curves: [line] })).filter((finding) => finding.code === code);
+
+describe('CRV-009 corner-in-curve and CRV-010 bend-changes-at-once', () => {
+    const straight = made(lineCurve(point(0, 300), point(400, 300)));
+    // from (400, 300) with the direction of the line: a circle of radius 500 (its centre straight behind), to 30 degrees further on
+    const tangent = made(
+        arcCurveThrough(
+            point(400, 300),
+            point(400 + 500 * Math.sin(0.2), 300 - 500 * (1 - Math.cos(0.2))),
+            point(650, 300 - 500 * (1 - Math.cos(Math.PI / 6))),
+        ),
+    );
+
+    test('two lines of 45 degrees: a corner of ninety, at the words of the second', () => {
+        const roof = made(joined([made(lineCurve(point(0, 0), point(100, 100))), made(lineCurve(point(100, 100), point(200, 0)))]));
+        const [corner] = at('CRV-009', pieced(roof, 2));
+        expect(corner?.message).toBe('`Sweep` has a corner at 3 15/16in of the height: it turns by 90.0 degrees at once');
+        expect(corner?.span).toEqual(spanOf(21));
+        expect(at('CRV-010', pieced(roof, 2))).toEqual([]);
+    });
+
+    test('a line that goes on in a circle: no corner, but its bend changes at once', () => {
+        const line = pieced(made(joined([straight, tangent])), 2);
+        expect(at('CRV-009', line)).toEqual([]);
+        const [jump] = at('CRV-010', line);
+        expect(jump?.message).toBe(
+            'the bend of `Sweep` changes at once at 15 3/4in of the height: from straight to a radius of 19 11/16in',
+        );
+        expect(jump?.span).toEqual(spanOf(21));
+    });
+
+    test('one line through points, an arc and a bow have neither; nor has a line that only follows from another', () => {
+        const fair = made(fairThrough([point(0, 300), point(300, 380), point(600, 350), point(900, 250)]));
+        expect([...at('CRV-009', pieced(fair, 1)), ...at('CRV-010', pieced(fair, 1))]).toEqual([]);
+        const line = pieced(made(joined([straight, tangent])), 2);
+        expect(at('CRV-010', { ...line, follows: { path: 'Case.Sweep', how: '1in outside' } })).toEqual([]);
+    });
+});
+
+describe('CRV-011 point-out-of-line', () => {
+    const places = [0, 150, 300, 450, 600, 750, 900];
+    const bow = made(bowCurve(point(0, 300), point(900, 300), 30));
+    const through = (off: Readonly<Record<number, number>>) =>
+        pieced(made(fairThrough(places.map((x) => point(x, bow.valueAt(x).value + (off[x] ?? 0))))), 1);
+
+    test('points of one bow are in line', () => {
+        expect(at('CRV-011', through({}))).toEqual([]);
+    });
+
+    test('a point that is in by 5 mm makes the batten wave, and is named with how far it is off', () => {
+        const [found] = at('CRV-011', through({ 450: -5 }));
+        expect(found?.message).toMatch(/^the point 12\.795in at 17\.717in of `Sweep` is out of line: it lies 3\/16in behind the line/);
+        expect(found?.found).toContain('behind the line');
+        // the line through the others is the bow to within a quarter of a millimetre, and 3/16in is 4.8 mm
+        expect(found?.hint).toBe('take it out, or move it by 3/16in');
+    });
+
+    test('a wave of several points is taken for meant, and so is a point that is far off', () => {
+        expect(at('CRV-011', through({ 300: -40, 450: -70, 600: -40 }))).toEqual([]);
+        expect(at('CRV-011', through({ 450: -20 }))).toEqual([]);
+    });
+});
+
+describe('CRV-012 bevel-beyond-saw', () => {
+    const shelf = (bevel: string, form: 'bevelled' | 'square' = 'bevelled') =>
+        board(3, 'shelf', 'Low', ['0in', '30in'], ['0in', '10in'], ['0in', '3/4in'], {
+            front: { form, low: measure('10in'), high: measure('9in'), bevel: measure(bevel) },
+        });
+    const withTilt = (tilt: string): NonNullable<CaseworkWords['shop']> => ({
+        ...caseworkOf({ parts: [] }).shop,
+        thing: thingOf('shop', 'shop', '', { tilt: property.measure(tilt) }),
+    });
+
+    // common practice, no source: most table saws tilt to 45 degrees
+    test('up to 45 degrees, or what the shop says', () => {
+        expect(findingsOf('CRV-012', caseworkOf({ parts: [shelf('45deg')] }))).toEqual([]);
+        expect(findingsOf('CRV-012', caseworkOf({ parts: [shelf('46deg')] }))).toEqual([
+            'Case.Low: the front of `Low` is bevelled by 46.0 degrees, and a table saw tilts by 45 degrees',
+        ]);
+        expect(findingsOf('CRV-012', caseworkOf({ parts: [shelf('46deg')], shop: withTilt('47deg') }))).toEqual([]);
+        expect(findingsOf('CRV-012', caseworkOf({ parts: [shelf('31deg')], shop: withTilt('30deg') }))[0]).toContain(
+            'and the saw tilts by 30 degrees',
+        );
+    });
+
+    test('a square front is sawn square, however steep its line', () => {
+        expect(findingsOf('CRV-012', caseworkOf({ parts: [shelf('60deg', 'square')] }))).toEqual([]);
     });
 });

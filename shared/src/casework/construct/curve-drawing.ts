@@ -88,7 +88,7 @@ export function joinPieces(context: CurveContext, pieces: readonly DrawnPiece[])
 export function refuseCurve({ construction, declaration, build, axis }: CurveContext, refusal: CurveRefusal, span: Span): undefined {
     const along = axis === 'x' ? 'width' : 'height';
     const said = sayRefusal(refusal, declaration.name, along, (millimetres) => sayLength(build, millimetres));
-    return construction.report('CRV-002', { span, ...said });
+    return construction.report(refusal.reason === 'cusp' ? 'CRV-008' : 'CRV-002', { span, ...said });
 }
 
 const shapes: readonly string[] = ['arc', 'bow', 'fair', 'radius'];

@@ -91,6 +91,7 @@ export const shopProperties: Properties = {
         'Bearers across a panel, in pairs with a clamp at each end, that press it while its glue sets.',
         'caul { height 2 1/2in   width 1 3/4in   species HardMaple   spacing 6in   force 1000 lbf }',
     ),
+    tilt: property(shape.angle, 'How far the blade of the table saw tilts.', 'tilt 45deg'),
     lift: property(shape.mass, 'What one person lifts.', 'lift 50lb'),
     labor: property(price('hour'), 'What an hour costs.', 'labor 65 USD per hour'),
 };

@@ -1,10 +1,10 @@
-import type { Casework, EdgeStep } from '../../casework/index.js';
-import type { Curve } from '../../geometry/index.js';
+import type { Casework } from '../../casework/index.js';
 import { dryBend, type Wood } from '../../strength/index.js';
 import { defineRule } from '../define-rule.js';
-import { amountOf, covers, edgeStepsIn } from '../inspection/edge-steps.js';
+import { bentWoodIn, insideRadius } from '../inspection/bent-wood.js';
 import { materialOf, speciesOf } from '../inspection/material.js';
 import { roundedDown, roundedRadius } from '../inspection/rounding.js';
+import { millimetresOf } from '../inspection/sound-parts.js';
 import { speakerFor } from '../inspection/speaker.js';
 
 export const bandTooStiff = defineRule({
@@ -13,7 +13,7 @@ export const bandTooStiff = defineRule({
     severity: 'warning',
     phase: 'sizes',
     title: 'The band is too thick to be bent to the curve',
-    what: 'A band or nosing on a curved edge is thicker than a hundredth of the least radius of the curve (hardwoods), or a hundred and twenty-fifth (softwoods). A strip of thickness t bent to a radius R is stretched by t/2R on its outside: 0.5 % for the hardwoods, 0.4 % for the softwoods. The rule of the standard counts southern pine with the hardwoods; here it is counted with the softwoods.',
+    what: 'A band or nosing on a curved edge, or a board that is bent to a plan, is thicker than a hundredth of the least radius of the curve (hardwoods), or a hundred and twenty-fifth (softwoods). A strip of thickness t bent to a radius R is stretched by t/2R on its outside: 0.5 % for the hardwoods, 0.4 % for the softwoods. The rule of the standard counts southern pine with the hardwoods; here it is counted with the softwoods.',
     why: 'A dry strip that is bent tighter may crack, now or in the first dry winter, and it pulls at its glue line for good.',
     mend: 'Take a thinner band, glue it up of two, or let the curve rise less. Steamed or soaked stock bends tighter, and is then an allowance with its reason.',
     source: {
@@ -69,23 +69,21 @@ case Stand of Ply {
     },
     check(casework, report) {
         const speaker = speakerFor(casework);
-        const curves = new Map(casework.curves.map((model) => [model.path, model]));
-        for (const { part, edge, step } of edgeStepsIn(casework)) {
-            const line = part.frontCurve === undefined ? undefined : curves.get(part.frontCurve);
-            const thickness = amountOf(step);
-            const wood = woodOf(casework, step);
-            if (!line?.curve || edge.name !== 'front' || !covers(step) || !step.amount || thickness === undefined || !wood) continue;
-            const radius = insideRadius(line.curve, thickness);
+        for (const { part, line, curve, called, thickness: measure, material, span } of bentWoodIn(casework)) {
+            const wood = woodOf(casework, material);
+            if (!wood) continue;
+            const thickness = millimetresOf(measure);
+            const radius = insideRadius(curve, thickness);
             const least = thickness * dryBend[wood];
             if (radius >= least) continue;
             const strain = ((thickness / (2 * radius)) * 100).toFixed(2);
             const limit = 100 / (2 * dryBend[wood]);
             const found = `a radius of ${speaker.millimetres(roundedRadius(radius))}`;
             report({
-                span: edge.span,
+                span,
                 part: part.path,
-                message: `the ${step.does} of ${speaker.measure(step.amount)} on the front edge of \`${part.name}\` is bent to ${found}: that stretches it by ${strain} %, and dry ${wood} takes ${limit} %`,
-                hint: `take a band of at most ${speaker.millimetres(roundedDown(radius / dryBend[wood]))}, or let \`${line.name}\` rise less`,
+                message: `${called(speaker.measure(measure))} \`${part.name}\` is bent to ${found}: that stretches it by ${strain} %, and dry ${wood} takes ${limit} %`,
+                hint: `take one of at most ${speaker.millimetres(roundedDown(radius / dryBend[wood]))}, or let \`${line.name}\` rise less`,
                 found,
                 needed: `a radius of at least ${speaker.millimetres(roundedRadius(least))}`,
                 related: [{ span: line.nameSpan, message: `\`${line.name}\`` }],
@@ -95,15 +93,9 @@ case Stand of Ply {
 });
 
 /** Only solid wood has a limit here; what is not known to be wood has none. */
-function woodOf(casework: Casework, { material }: EdgeStep): Wood | undefined {
+function woodOf(casework: Casework, material: string | undefined): Wood | undefined {
     const thing = materialOf(casework, material);
     if (!thing || !(thing.family === 'lumber' || thing.family === 'solid' || thing.family === 'veneer')) return undefined;
     const family = speciesOf(casework, thing)?.family;
     return family === 'hardwood' || family === 'softwood' ? family : undefined;
-}
-
-/** Of the band's face on the inside of the bend: on a belly that is its inner face, in a hollow the finished line itself. */
-function insideRadius(curve: Curve, thickness: number): number {
-    const { radius, distance } = curve.leastRadius();
-    return curve.curvatureAt(distance) < 0 ? radius - thickness : radius;
 }

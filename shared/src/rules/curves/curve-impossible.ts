@@ -92,8 +92,7 @@ case Stand of Ply {
     depth  Sweep
     curve Sweep of depth over height {
         from 16in at bottom
-        to   17in at 8in     bow out 1/4in
-        to   12in at top     fair through 16 1/2in at 16in, 14in at 26in
+        to   12in at top     fair through 16 1/2in at 12in, 15 1/4in at 24in
     }
     side Left, Right
 }

@@ -1,11 +1,9 @@
-import type { Casework, EdgeStep } from '../../casework/index.js';
-import type { Curve } from '../../geometry/index.js';
 import { leastRadiusOfPlywood } from '../../strength/index.js';
 import { defineRule } from '../define-rule.js';
-import { curvedFrontsIn } from '../inspection/curved-fronts.js';
-import { amountOf, covers } from '../inspection/edge-steps.js';
+import { bentWoodIn, middleRadius } from '../inspection/bent-wood.js';
 import { materialOf } from '../inspection/material.js';
 import { roundedRadius } from '../inspection/rounding.js';
+import { millimetresOf } from '../inspection/sound-parts.js';
 import { speakerFor } from '../inspection/speaker.js';
 
 export const plywoodBentTooTight = defineRule({
@@ -14,7 +12,7 @@ export const plywoodBentTooTight = defineRule({
     severity: 'warning',
     phase: 'sizes',
     title: 'The plywood is too thick to be bent to the curve',
-    what: 'A band or nosing of plywood is bent to a smaller radius than the table of bend radii for aircraft plywood has for its thickness, dry and with the face grain round the bend. Between two rows the radius lies on a straight line; past the last row, 3/8in, its ratio of 144 is kept, and thicker plywood takes less than that.',
+    what: 'A band or nosing of plywood, or a board of it that follows a plan, is bent to a smaller radius than the table of bend radii for aircraft plywood has for its thickness, dry and with the face grain round the bend. Between two rows the radius lies on a straight line; past the last row, 3/8in, its ratio of 144 is kept, and thicker plywood takes less than that.',
     why: 'The outer veneer breaks across, or the plies part. The table is for thin even plies without voids: plywood for cabinets is worse.',
     mend: 'Take thinner plywood in several layers, glued up on a form, or solid wood, or let the curve rise less. Plywood that is made to be bent, or soaked, takes less: allow it with the reason.',
     source: {
@@ -68,37 +66,23 @@ case Stand of Ply {
     },
     check(casework, report) {
         const speaker = speakerFor(casework);
-        for (const { part, line, curve, edges } of curvedFrontsIn(casework)) {
-            for (const edge of edges) {
-                for (const step of edge.steps) {
-                    const thickness = covers(step) && isPlywood(casework, step) ? amountOf(step) : undefined;
-                    if (thickness === undefined || !step.amount) continue;
-                    const radius = middleRadius(curve, thickness);
-                    const least = leastRadiusOfPlywood(thickness, 'around');
-                    if (radius >= least.radius) continue;
-                    const found = `a radius of ${speaker.millimetres(roundedRadius(radius))}`;
-                    const needed = `a radius of at least ${speaker.millimetres(roundedRadius(least.radius))}`;
-                    report({
-                        span: edge.span,
-                        part: part.path,
-                        message: `the plywood ${step.does} of ${speaker.measure(step.amount)} on the front edge of \`${part.name}\` is bent to ${found}, and ${least.inTable ? 'the table for aircraft plywood has' : 'past the table for aircraft plywood it wants'} ${needed}`,
-                        hint: `take thinner plywood in layers, or let \`${line.name}\` rise less`,
-                        found,
-                        needed,
-                        related: [{ span: line.nameSpan, message: `\`${line.name}\`` }],
-                    });
-                }
-            }
+        for (const { part, line, curve, called, thickness: measure, material, span } of bentWoodIn(casework)) {
+            if (materialOf(casework, material)?.family !== 'plywood') continue;
+            const thickness = millimetresOf(measure);
+            const radius = middleRadius(curve, thickness);
+            const least = leastRadiusOfPlywood(thickness, 'around');
+            if (radius >= least.radius) continue;
+            const found = `a radius of ${speaker.millimetres(roundedRadius(radius))}`;
+            const needed = `a radius of at least ${speaker.millimetres(roundedRadius(least.radius))}`;
+            report({
+                span,
+                part: part.path,
+                message: `${called(speaker.measure(measure))} \`${part.name}\` is plywood bent to ${found}, and ${least.inTable ? 'the table for aircraft plywood has' : 'past the table for aircraft plywood it wants'} ${needed}`,
+                hint: `take thinner plywood in layers, or let \`${line.name}\` rise less`,
+                found,
+                needed,
+                related: [{ span: line.nameSpan, message: `\`${line.name}\`` }],
+            });
         }
     },
 });
-
-function isPlywood(casework: Casework, { material }: EdgeStep): boolean {
-    return materialOf(casework, material)?.family === 'plywood';
-}
-
-/** Of the middle of the band: inside the finished line on a belly, and outside its circle in a hollow. */
-function middleRadius(curve: Curve, thickness: number): number {
-    const { radius, distance } = curve.leastRadius();
-    return curve.curvatureAt(distance) < 0 ? radius - thickness / 2 : radius + thickness / 2;
-}
