@@ -156,3 +156,25 @@ case C of Ply {
     expect(why('C.Deck.depth')).toMatch(/the curve Line at the upper face of Deck[\s\S]*20in[\s\S]*the rabbet for back/);
     expect(why('C.Deck.core.width')).toMatch(/nosing/);
 });
+
+describe('a curve over the height of a case that has a top and a bottom', () => {
+    it('ends at the ends of the case: the parts of these names hang on it', async () => {
+        const text = `
+case C of Ply {
+    width 36in
+    height 60in
+    depth Front
+    curve Front of depth over height {
+        from 15in at bottom
+        to   11in at top
+    }
+    side Left, Right
+    bottom at 4in
+    top
+}
+`;
+        expect(await problems(text)).toEqual([]);
+        // 4in less over 60in: at the lower face of the bottom, 3 1/4in up, the line lies deeper than at its upper face, which is square to it
+        expect(inchesAt(await built(text), 'C.bottom.depth')).toBeCloseTo(15 - (4 * 4) / 60, 9);
+    });
+});

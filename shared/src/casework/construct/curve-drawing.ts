@@ -17,10 +17,12 @@ import {
 } from '../../geometry/index.js';
 import type { Expression, FactDeclaration, Place, Property, Span } from '../design/design.js';
 import type { Axis } from '../model/casework.js';
+import type { Measure } from '../model/measure.js';
 import type { CaseBuild } from './case-build.js';
 import type { Construction } from './construction.js';
 import { sayRefusal } from './curve-refusal.js';
 import { evaluateMeasure, expectLength } from './evaluate.js';
+import { axisOfFace, isFaceName } from './kinds.js';
 import { numberOf } from './measures.js';
 import { placeAlong } from './place.js';
 import { sayLength } from './say-length.js';
@@ -134,8 +136,17 @@ function endOf(context: CurveContext, { value, at }: Property, end: 'lo' | 'hi',
 
 function pointAt(context: CurveContext, value: Expression, place: Place, { placeOf, depthFrom }: CurveFrame): Point | undefined {
     const depth = lengthOf(context, value);
-    const along = placeAlong(context.construction, place, context.axis, context.build.room, context.scope);
+    const along = endOfRoom(context, place) ?? placeAlong(context.construction, place, context.axis, context.build.room, context.scope);
     return depth === undefined || !along ? undefined : point(placeOf(numberOf(along)), depth - depthFrom);
+}
+
+/** `at top` is the end of the room, also where the case has a part that goes by its kind: how far that reaches hangs on the curve. */
+function endOfRoom({ construction, build, axis }: CurveContext, { relation, distance }: Place): Measure | undefined {
+    if (relation || distance?.is !== 'name' || !isFaceName(distance.name)) return undefined;
+    const declaration = construction.design.declarations.get(distance.id);
+    if (declaration?.is !== 'part' || !declaration.unnamed) return undefined;
+    const { axis: across, end } = axisOfFace(distance.name);
+    return across === axis ? build.edgeOfRoom(axis, end) : undefined;
 }
 
 function lengthOf({ construction, scope }: CurveContext, value: Expression): number | undefined {
