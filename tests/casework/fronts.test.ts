@@ -134,8 +134,10 @@ case C of Ply {
     });
 });
 
-it('why on the depth of a shelf names the curve, the height, the rabbet, and of its core the nosing', async () => {
-    const casework = await built(`
+it.each(['square', 'bevelled'])(
+    'why on the depth of a shelf with a %s front names the curve, the height, the rabbet and the nosing',
+    async (form) => {
+        const casework = await built(`
 case C of Ply {
     width 30in
     height 40in
@@ -145,16 +147,58 @@ case C of Ply {
         to   12in at top
     }
     side Left, Right { edge back rabbet 3/8in deep for back }
-    shelf Deck at 20in { edge front Nose }
+    shelf Deck at 20in { edge front ${form}; edge front Nose }
     back of Quarter
 }
 `);
-    const why = (path: string) => {
-        const found = lookUp(casework, path);
-        return found.ok ? whyText(found.measure, { system: 'inch', locate: () => undefined }) : '';
+        const why = (path: string) => {
+            const found = lookUp(casework, path);
+            return found.ok ? whyText(found.measure, { system: 'inch', locate: () => undefined }) : '';
+        };
+        const curve = `the curve Line at the ${form === 'square' ? 'upper' : 'lower'} face of Deck`;
+        const all = [
+            /measured over the nosing on its front/,
+            new RegExp(curve),
+            / 20in +written/,
+            /the rabbet for back/,
+            /3\/4in +written/,
+        ];
+        for (const step of all) expect(why('C.Deck.depth')).toMatch(step);
+        // bevelled: the line falls 4in in 40in, so 0.075in over the 3/4in of the board comes on
+        expect(why('C.Deck.depth')).toMatch(form === 'square' ? /3\/4in +nosing on front/ : /the nosing and its bevel on the front/);
+        expect(why('C.Deck.core.width')).toMatch(/nosing/);
+    },
+);
+
+describe('a line inside a curve that would have a sharp point', () => {
+    const bent = (edges: string, more = '') => `${more}
+case C of Ply {
+    width 30in
+    height 5in
+    depth Line
+    curve Line of depth over height {
+        from 14in at bottom
+        to   14in at top
+        arc  out 2in
+    }
+    side Left, Right { ${edges} }
+}
+`;
+    const cusps = async (text: string) => {
+        const analysis = await analyseText(`${stock}${text}`);
+        return analysis.findings
+            .filter(({ code }) => code === 'CRV-008')
+            .map(({ span, related }) => [analysis.textAt(span), ...(related ?? []).map((one) => analysis.textAt(one.span))]);
     };
-    expect(why('C.Deck.depth')).toMatch(/the curve Line at the upper face of Deck[\s\S]*20in[\s\S]*the rabbet for back/);
-    expect(why('C.Deck.core.width')).toMatch(/nosing/);
+
+    it('is at the words of the strip that asks for it, once, and names the curve', async () => {
+        expect(await cusps(bent('edge front { nosing 3in of Oak }'))).toEqual([['nosing 3in of Oak', 'Line']]);
+        expect(await cusps(bent('edge front Thick', 'edging Thick { nosing 3in of Oak }'))).toEqual([['edge front Thick', 'Line']]);
+    });
+
+    it('is at the distance where a part is said to stand behind the curve', async () => {
+        expect(await cusps(bent('edge front at 3in short of Line'))).toEqual([['3in short of Line', 'Line']]);
+    });
 });
 
 describe('a curve over the height of a case that has a top and a bottom', () => {

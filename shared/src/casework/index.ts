@@ -3,6 +3,7 @@ export * from './design/design.js';
 export { type LookUp, lookUp } from './explain/look-up.js';
 export { sayBoth, sayQuantity, sayTolerance, type WhyOptions, whyText } from './explain/why.js';
 export * from './model/casework.js';
+export * from './model/edge-words.js';
 export * from './model/measure.js';
 export { closestWords } from './vocabulary/closest-words.js';
 export * as vocabulary from './vocabulary/index.js';

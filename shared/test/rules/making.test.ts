@@ -1,3 +1,4 @@
+import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import type { Batten, CurveModel } from '../../src/casework/index.js';
 import {
@@ -303,12 +304,54 @@ describe('CRV-011 point-out-of-line', () => {
         expect(found?.message).toMatch(/^the point 12\.795in at 17\.717in of `Sweep` is out of line: it lies 3\/16in behind the line/);
         expect(found?.found).toContain('behind the line');
         // the line through the others is the bow to within a quarter of a millimetre, and 3/16in is 4.8 mm
-        expect(found?.hint).toBe('take it out, or move it by 3/16in');
+        expect(found?.hint).toBe('take it out, or move it by 3/16in; where the wave is meant, give that bend a second point');
     });
 
-    test('a wave of several points is taken for meant, and so is a point that is far off', () => {
+    test('a bend of several points is taken for meant, and so is the middle of points that are alike from both ends', () => {
         expect(at('CRV-011', through({ 300: -40, 450: -70, 600: -40 }))).toEqual([]);
         expect(at('CRV-011', through({ 450: -20 }))).toEqual([]);
+    });
+
+    const pins = (...points: readonly (readonly [number, number])[]) =>
+        at('CRV-011', pieced(made(fairThrough(points.map(([x, y]) => point(x * inch, y * inch)))), 1)).map(({ message }) => message);
+
+    test('a belly that one point makes between two hollows is named, however far it is off', () => {
+        expect(pins([0, 15], [10, 14], [20, 15], [40, 12], [60, 11])).toEqual([
+            expect.stringMatching(/^the point 15in at 20in of `Sweep` is out of line: it lies 1 \d+\/\d+in before the line/),
+        ]);
+        expect(pins([0, 16], [10, 14], [20, 17], [30, 13], [40, 16], [60, 12])).toHaveLength(1);
+    });
+
+    test('a line that turns once is let be: a belly that goes over into a hollow, with one point each or with two', () => {
+        expect(pins([0, 18], [15, 18.5], [45, 12], [60, 12])).toEqual([]);
+        expect(pins([0, 18], [10, 18.75], [20, 18.5], [40, 13], [50, 12.25], [60, 12])).toEqual([]);
+    });
+
+    test('a serpentine front is let be: with one point for its belly where both halves are alike, with two where they are not', () => {
+        expect(pins([0, 18], [9, 17], [24, 20], [39, 17], [48, 18])).toEqual([]);
+        expect(pins([0, 18], [6, 17], [10, 17.25], [20, 19.5], [28, 19.75], [38, 17.5], [42, 17], [48, 17.5])).toEqual([]);
+    });
+
+    test('points of an arc that were set to the sixteenth are in line, at whichever places 4in apart', () => {
+        // rise 2in over 60in: a radius of (30^2 + 2^2) / 4 = 226in
+        const arcAt = (x: number) => 14 + Math.sqrt(226 ** 2 - (x - 30) ** 2) - 224;
+        const place = fc.uniqueArray(fc.integer({ min: 1, max: 14 }), { minLength: 2, maxLength: 9 });
+        fc.assert(
+            fc.property(place, (places) => {
+                const all = [0, ...places.sort((a, b) => a - b), 15];
+                expect(pins(...all.map((x) => [4 * x, Math.round(arcAt(4 * x) * 16) / 16] as const))).toEqual([]);
+            }),
+        );
+    });
+
+    test('and of the same arc, one point between others that is an inch in is found', () => {
+        const arcAt = (x: number) => 14 + Math.sqrt(226 ** 2 - (x - 30) ** 2) - 224;
+        fc.assert(
+            fc.property(fc.constantFrom(20, 40), fc.constantFrom(-1, -0.5), (x, off) => {
+                const [found] = pins(...[0, 10, 20, 30, 40, 50, 60].map((at) => [at, arcAt(at) + (at === x ? off : 0)] as const));
+                expect(found).toContain(`at ${x}in of`);
+            }),
+        );
     });
 });
 

@@ -86,11 +86,13 @@ export function joinPieces(context: CurveContext, pieces: readonly DrawnPiece[])
     return outcome.ok ? outcome.curve : refuseCurve(context, outcome.refusal, context.declaration.nameSpan);
 }
 
-/** Reports why a curve cannot be drawn, at the words that ask for it. */
-export function refuseCurve({ construction, declaration, build, axis }: CurveContext, refusal: CurveRefusal, span: Span): undefined {
+/** Reports why a curve cannot be drawn, at the words that ask for it; where those stand elsewhere, `drawn` is where the curve itself is. */
+export function refuseCurve(context: CurveContext, refusal: CurveRefusal, span: Span, drawn?: Span): undefined {
+    const { construction, declaration, build, axis } = context;
     const along = axis === 'x' ? 'width' : 'height';
     const said = sayRefusal(refusal, declaration.name, along, (millimetres) => sayLength(build, millimetres));
-    return construction.report(refusal.reason === 'cusp' ? 'CRV-008' : 'CRV-002', { span, ...said });
+    const related = drawn ? [{ span: drawn, message: `\`${declaration.name}\`, which bends that much` }] : [];
+    return construction.report(refusal.reason === 'cusp' ? 'CRV-008' : 'CRV-002', { span, ...said, related });
 }
 
 const shapes: readonly string[] = ['arc', 'bow', 'fair', 'radius'];

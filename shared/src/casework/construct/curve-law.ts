@@ -1,7 +1,7 @@
 /** A curve as a case uses it: depth over height or over width, in the case's own coordinates, and the lines that follow from it. */
 import { type Curve, continuedCurve, ordinateRange, parallelCurve } from '../../geometry/index.js';
 import { dimension, quantity, real } from '../../quantity/index.js';
-import type { FactDeclaration } from '../design/design.js';
+import type { FactDeclaration, Span } from '../design/design.js';
 import type { Axis } from '../model/casework.js';
 import type { Measure } from '../model/measure.js';
 import type { CaseBuild } from './case-build.js';
@@ -79,9 +79,9 @@ export abstract class CurveLaw {
         return this.curve && frame !== ownFrame ? this.draw(frame) : this.curve;
     }
 
-    /** The same line so far outside, square to it. */
-    parallel(distance: Measure): CurveLaw {
-        return new ParallelLaw(this.context, this, distance);
+    /** The same line so far outside, square to it. `asked` are the words that put it there: by default those that say the distance. */
+    parallel(distance: Measure, asked = wordsOf(distance)): CurveLaw {
+        return new ParallelLaw(this.context, this, distance, asked);
     }
 
     /** The same line, all of it so much further forward: what a front that is curved both ways comes to where a part lies. */
@@ -166,6 +166,7 @@ class ParallelLaw extends CurveLaw {
         private readonly base: CurveLaw,
         /** Outwards; below zero inwards. */
         private readonly distance: Measure,
+        private readonly asked: Span | undefined,
     ) {
         super(context);
         const away = numberOf(distance);
@@ -182,8 +183,20 @@ class ParallelLaw extends CurveLaw {
         const { from, to } = base.span;
         const onward = continuedCurve(base, { from: from - Math.abs(away), to: to + Math.abs(away) });
         const outcome = parallelCurve(onward, -away);
-        return outcome.ok ? outcome.curve : refuseCurve(this.context, outcome.refusal, this.distance.why.span ?? this.declaration.nameSpan);
+        if (outcome.ok) return outcome.curve;
+        const { nameSpan } = this.declaration;
+        return refuseCurve(this.context, outcome.refusal, this.asked ?? nameSpan, this.asked ? nameSpan : undefined);
     }
+}
+
+/** The words that a length comes from: the first that are found on the way to what it is made of. */
+function wordsOf({ why }: Measure): Span | undefined {
+    if (why.span) return why.span;
+    for (const input of why.inputs) {
+        const span = wordsOf(input);
+        if (span) return span;
+    }
+    return undefined;
 }
 
 const bothTogether: Says = { kind: 'operation', about: ['both curves together'] };

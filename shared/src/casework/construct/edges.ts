@@ -3,6 +3,7 @@
 import { dimension } from '../../quantity/index.js';
 import type { Expression, Step } from '../design/design.js';
 import type { Edge, EdgeName, EdgeStep } from '../model/casework.js';
+import { wordsAt } from '../model/edge-words.js';
 import type { Measure } from '../model/measure.js';
 import type { Construction } from './construction.js';
 import { evaluate, evaluateMeasure, expectDimension, expectLength } from './evaluate.js';
@@ -44,8 +45,10 @@ export function edgesOf(construction: Construction, part: PlacedPart): readonly 
     return found;
 }
 
-function takesOff(part: PlacedPart, steps: readonly EdgeStep[], name: EdgeName, span: Edge['span']): Measure | undefined {
+function takesOff(part: PlacedPart, steps: readonly EdgeStep[], name: EdgeName, edge: Edge['span']): Measure | undefined {
     const strips = steps.filter((step) => step.does === 'band' || step.does === 'nosing');
+    const [only, second] = strips;
+    const span = only && !second ? wordsAt({ span: edge }, only) : edge;
     return total(
         strips.map((step) => (name === 'front' ? takenByBevel(part, step) : step.amount)),
         { kind: 'edge', about: [strips.map((step) => step.does).join(' and '), name], span },

@@ -118,7 +118,9 @@ export function bentExtent(part: PlacedPart, spot: Spot, end: 'lo' | 'hi', room:
     const near = spot.beyond ?? zero;
     const far = end === 'hi' ? minus(near, thickness, says) : plus(near, thickness, says);
     if (!near || !far) return undefined;
-    const [front, back] = (end === 'hi' ? [near, far] : [far, near]).map((distance) => law.parallel(distance)) as [CurveLaw, CurveLaw];
+    const { nameSpan } = part.declaration;
+    const [nearLaw, farLaw] = [spot.beyond ? law.parallel(near) : law.parallel(near, nameSpan), law.parallel(far, nameSpan)];
+    const [front, back] = end === 'hi' ? [nearLaw, farLaw] : [farLaw, nearLaw];
     const bound = { name: `the curve ${law.name}`, stopped: false };
     const reach = (line: CurveLaw, which: 'greatest' | 'least') =>
         line.extreme(room.lo.measure, room.hi.measure, which, `the ends of ${part.name}`);
@@ -150,8 +152,9 @@ export function frontEdgeOf(part: PlacedPart): FrontEdge | undefined {
 export function takenByBevel(part: PlacedPart, { does, amount }: EdgeStep): Measure | undefined {
     const edge = bevelledEdge(part);
     if (!edge || !amount) return amount;
-    const says: Says = { kind: 'edge', about: ['what the bevel adds', 'front'] };
-    if (does === 'nosing') return plus(amount, absolute(minus(edge.high, edge.low, says)), says);
+    const run: Says = { kind: 'edge', about: ['the run of the bevel', 'the front'] };
+    const says: Says = { kind: 'edge', about: [`the ${does} and its bevel`, 'the front'] };
+    if (does === 'nosing') return plus(amount, absolute(minus(edge.high, edge.low, run)), says);
     return derived(quantity.scale(amount.quantity, 1 / cosineOf(edge)), says, [amount, edge.bevel]);
 }
 

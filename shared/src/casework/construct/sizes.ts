@@ -68,9 +68,19 @@ function openingAlong(part: PlacedPart, axis: Axis): Measure | undefined {
 function finishedAlong(part: PlacedPart, axis: Axis, opening: Measure | undefined, says: Says): Measure | undefined {
     const { lo, hi } = facesOfAxis[axis];
     if (part.facts.unknownAt.has(lo) || part.facts.unknownAt.has(hi)) return undefined;
-    const along = axis === 'x' && isBent(part) ? roundFront(part, opening, says) : opening;
+    const along = axis === 'x' && isBent(part) ? roundFront(part, opening, says) : withinStrips(part, axis, opening, says);
     const added = [part.facts.adds[lo], part.facts.adds[hi]].filter((one) => one !== undefined);
     return added.length === 0 ? along : plus(along, total(added, { kind: 'joint', about: ['both ends'] }), says);
+}
+
+/** A depth is measured over what covers the front edge: that leaves it as it is, and is told of with it. */
+function withinStrips({ facts }: PlacedPart, axis: Axis, opening: Measure | undefined, says: Says): Measure | undefined {
+    if (axis !== 'y' || !opening) return opening;
+    const strips = facts.edges.flatMap(({ name, takesOff }) => (name === 'front' && takesOff ? [takesOff] : []));
+    if (strips.length === 0) return opening;
+    const names = strips.flatMap(({ why }) => (why.about[0] === undefined ? [] : [why.about[0]]));
+    const about = [`measured over the ${names.join(' and ')}`, 'its front'];
+    return derived(opening.quantity, { kind: 'edge', about, span: says.span }, [opening, ...strips]);
 }
 
 /** A bent board is as long as the way round its front face. */

@@ -25,12 +25,12 @@ case Stand of Ply {
     width  30in
     height 5in
     depth  Sweep
-    curve »Sweep« of depth over height {
+    curve Sweep of depth over height {
         from 14in at bottom
         to   14in at top
         arc  out 2in
     }
-    side Left, Right { edge front { nosing 3in of Walnut } }
+    side Left, Right { edge front { »nosing 3in of Walnut« } }
 }
 `,
             },

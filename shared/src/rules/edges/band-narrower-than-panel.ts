@@ -1,7 +1,7 @@
-import type { Measure, TextEdit } from '../../casework/index.js';
+import { type Measure, type TextEdit, wordsAt } from '../../casework/index.js';
 import { tolerance } from '../../geometry/index.js';
 import { defineRule } from '../define-rule.js';
-import { covers, edgeStepsIn, wordsAt } from '../inspection/edge-steps.js';
+import { covers, edgeStepsIn } from '../inspection/edge-steps.js';
 import { millimetresOf } from '../inspection/sound-parts.js';
 import { speakerFor } from '../inspection/speaker.js';
 

@@ -1,6 +1,7 @@
+import { wordsAt } from '../../casework/index.js';
 import { tolerance } from '../../geometry/index.js';
 import { defineRule } from '../define-rule.js';
-import { amountOf, edgeStepsIn, letsIn, wordsAt } from '../inspection/edge-steps.js';
+import { amountOf, edgeStepsIn, letsIn } from '../inspection/edge-steps.js';
 import { nominalThicknessOf } from '../inspection/material.js';
 import { millimetresOf } from '../inspection/sound-parts.js';
 import { speakerFor } from '../inspection/speaker.js';

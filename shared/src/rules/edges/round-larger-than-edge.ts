@@ -1,6 +1,7 @@
+import { wordsAt } from '../../casework/index.js';
 import { tolerance } from '../../geometry/index.js';
 import { defineRule } from '../define-rule.js';
-import { amountOf, edgeStepsIn, type StepOfEdge, wordsAt } from '../inspection/edge-steps.js';
+import { amountOf, edgeStepsIn, type StepOfEdge } from '../inspection/edge-steps.js';
 import { millimetresOf } from '../inspection/sound-parts.js';
 import { type Speaker, speakerFor } from '../inspection/speaker.js';
 import type { Found } from '../rule.js';

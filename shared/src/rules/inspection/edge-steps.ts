@@ -1,5 +1,5 @@
 /** The steps of a part's edges, in the order of work, each with what was done to its edge before. */
-import type { Casework, Edge, EdgeStep, Part, Span } from '../../casework/index.js';
+import type { Casework, Edge, EdgeStep, Part } from '../../casework/index.js';
 import { dimension } from '../../quantity/index.js';
 import { isSound, millimetresOf } from './sound-parts.js';
 
@@ -38,11 +38,4 @@ export function letsIn({ does }: EdgeStep): boolean {
 /** How far a step goes, in mm; undefined where that is unknown. */
 export function amountOf({ amount }: EdgeStep): number | undefined {
     return amount?.quantity.dimension === dimension.length ? millimetresOf(amount) : undefined;
-}
-
-/** The words at fault: the step where it is written at the edge, or else the edge that uses the recipe. */
-export function wordsAt(edge: Edge, step: EdgeStep): Span {
-    const { span } = step;
-    const isInPlace = span.file === edge.span.file && span.start >= edge.span.start && span.end <= edge.span.end;
-    return isInPlace ? span : edge.span;
 }
