@@ -1,8 +1,9 @@
 /** Fronts that are curved over the width, or both ways; edges square or bevelled to the line; curves through points and of several pieces. */
-import { type Casework, lookUp, whyText } from 'casewright-shared/casework';
+import { type Casework, lookUp, type Measure, whyText } from 'casewright-shared/casework';
+import { real } from 'casewright-shared/quantity';
 import { describe, expect, it } from 'vitest';
 import { analyseText } from './analysed.js';
-import { inchesAt } from './sizes.js';
+import { inchesAt, measureAt } from './sizes.js';
 import { stock } from './stock.js';
 
 const built = async (text: string): Promise<Casework> => (await analyseText(stock + text)).casework;
@@ -11,6 +12,7 @@ const problems = async (text: string) =>
 
 /** From the closed form of the circle: chord 48in, rise 3in, so a radius of (24^2 + 3^2) / (2 x 3) = 97 1/2in about (24in, -75 1/2in). */
 const bow = (x: number, past = 0) => Math.sqrt((97.5 + past) ** 2 - (x - 24) ** 2) - 75.5;
+const numberAt = (casework: Casework, path: string) => real.toNumber(measureAt(casework, path).quantity.value);
 const degrees = (angle: number) => (angle * 180) / Math.PI;
 
 const bowed = (words: string, more = '') => `
@@ -88,9 +90,79 @@ describe('a front that is curved both ways', () => {
         }
     });
 
+    it('in the mirror is its mirror image: the deeper end of the bow is at the other side, the heights are as they were', async () => {
+        const slanted = both.replace('to   19in at right', 'to   16in at right');
+        const text = `project "Pair" { build 1 C as Near\n build 1 C mirrored as Far }\n${slanted}`;
+        const casework = await built(text);
+        for (const shelf of ['Deck', 'Low']) {
+            for (const size of ['depth', 'length', 'core.width', 'front.lower', 'front.upper', 'front.bevel']) {
+                expect(numberAt(casework, `Far.${shelf}.${size}`)).toBeCloseTo(numberAt(casework, `Near.${shelf}.${size}`), 9);
+            }
+            const [near, far] = ['Near', 'Far'].map(
+                (build) => casework.curves.find(({ parts }) => parts.includes(`${build}.${shelf}`))?.curve,
+            );
+            for (const x of [1, 11, 24, 40, 47]) {
+                expect(far?.valueAt((48 - x) * 25.4).value).toBeCloseTo(near?.valueAt(x * 25.4).value ?? 0, 6);
+            }
+        }
+        expect(inchesAt(casework, 'Far.Left.depth')).toBeCloseTo(inchesAt(casework, 'Near.Left.depth'), 9);
+        // 3in less at the right than at the left: at the left of one, at the right of the other
+        const ends = ['Near', 'Far'].map((build) => {
+            const line = casework.curves.find(({ parts }) => parts.includes(`${build}.Deck`))?.curve;
+            return [0, 48].map((x) => (line?.valueAt(x * 25.4).value ?? 0) / 25.4 - sweep(17));
+        });
+        expect(ends[0]).toEqual([expect.closeTo(19, 6), expect.closeTo(16, 6)]);
+        expect(ends[1]).toEqual([expect.closeTo(16, 6), expect.closeTo(19, 6)]);
+    });
+
     it('takes one curve over the height and one over the width', async () => {
         const found = await problems(bowed('side Left, Right', ' + Bow'));
         expect(found).toEqual([expect.stringContaining('UNI-003 two curves over the width')]);
+    });
+});
+
+describe('a bevelled front with a nosing or band, worked out by hand', () => {
+    // the line falls 10in over 40in: 3/16in over the 3/4in of a shelf. At 20in it is 15in deep, at 19 1/4in 15.1875in
+    const text = (edge: string) => `
+case C of Ply {
+    width 30in
+    height 40in
+    depth Line
+    curve Line of depth over height {
+        from 20in at bottom
+        to   10in at top
+    }
+    side Left, Right
+    shelf Deck at 20in { edge front bevelled; edge front ${edge} }
+}
+`;
+    const bandOf = async (edge: string) => {
+        const casework = await built(text(edge));
+        return { casework, strip: casework.pieces.find(({ part, role }) => part === 'C.Deck' && (role === 'band' || role === 'nosing')) };
+    };
+    const inches = (measure: Measure | undefined) => (measure ? real.toNumber(measure.quantity.value) : Number.NaN) / 25.4;
+
+    it('is as deep as its deeper face, and bevelled by the slope of the line: atan(1/4) = 14.036 degrees', async () => {
+        const { casework } = await bandOf('Nose');
+        expect(inchesAt(casework, 'C.Deck.depth')).toBeCloseTo(15.1875, 9);
+        expect(inchesAt(casework, 'C.Deck.front.upper')).toBeCloseTo(15, 9);
+        expect(numberAt(casework, 'C.Deck.front.bevel')).toBeCloseTo(-14.036243, 5);
+    });
+
+    it('a nosing lies on a core that is sawn square, 3/4in behind the shallower face: 14 1/4in; its blank has the run over its own height on', async () => {
+        const { casework, strip } = await bandOf('Nose');
+        expect(inchesAt(casework, 'C.Deck.core.width')).toBeCloseTo(14.25, 9);
+        // 1in high, from the upper face down: 1/4in of run
+        expect(inches(strip?.finished.thickness)).toBeCloseTo(1, 9);
+        expect(inches(strip?.finished.width)).toBeCloseTo(1, 9);
+        expect(inches(strip?.finished.length)).toBeCloseTo(28.5, 9);
+    });
+
+    it('a band lies on the bevel: 1/8in square to it, so 1/8in x sqrt(17)/4 = 0.12885in off the depth, and 0.77308in wide', async () => {
+        const { casework, strip } = await bandOf('Band');
+        expect(inchesAt(casework, 'C.Deck.core.width')).toBeCloseTo(15.1875 - 0.125 * Math.hypot(1, 0.25), 9);
+        expect(inches(strip?.finished.width)).toBeCloseTo(0.75 * Math.hypot(1, 0.25), 9);
+        expect(0.75 * Math.hypot(1, 0.25)).toBeCloseTo(0.77308, 5);
     });
 });
 

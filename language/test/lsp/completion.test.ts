@@ -115,6 +115,26 @@ describe('names that fit', () => {
         expect(await offered(inCase('every kick { edge front, <|> }'))).toEqual(['top', 'bottom', 'left', 'right']);
     });
 
+    test.each([
+        ['a curve', '<|>', ['to', 'arc', 'bow', 'fair', 'radius', 'batten']],
+        ['a fair line', 'fair <|>', ['through']],
+        ['an arc', 'arc <|>', ['out', 'in', 'through', 'tangent']],
+        ['a bow', 'bow <|>', ['out', 'in']],
+    ])('the words of %s', async (_, words, expected) => {
+        const labels = await offered(
+            inCase(`curve Other of depth over width {\n        from 9in at left\n        to 9in at right\n        ${words}\n    }`),
+        );
+        expect(labels).toEqual(expect.arrayContaining(expected));
+    });
+
+    test('curves after a sum, how a front meets them, and what a shop draws and presses with', async () => {
+        expect(await offered(inCase('').replace('depth 12in', 'depth Sweep + <|>'))).toContain('Sweep');
+        expect(await offered(inCase('shelf Low at 9in { edge front <|> }'))).toEqual(expect.arrayContaining(['square', 'bevelled']));
+        expect(await offered('shop { <|> }')).toEqual(expect.arrayContaining(['batten', 'caul', 'tilt']));
+        expect(await offered('shop { batten { <|> } }')).toEqual(expect.arrayContaining(['thickness', 'width', 'length', 'species']));
+        expect(await offered('shop { caul { <|> } }')).toEqual(expect.arrayContaining(['height', 'width', 'species', 'spacing', 'force']));
+    });
+
     test('parts to be joined and loaded', async () => {
         for (const line of ['join <|>', 'join Floor to <|>', 'join Floor to Left, <|>', 'hold Cup on <|>', 'load 5 lb/ft2 on <|>']) {
             const labels = await offered(inCase(line));

@@ -315,3 +315,43 @@ describe('hover over a word of the language', () => {
         );
     });
 });
+
+describe('hover over the words of curves', () => {
+    const curved = `edition 1
+use "shop.case"
+case Rack of Ply {
+    width 40in; height 60in; depth Sweep + Bow
+    curve Sweep of depth over height {
+        from 12in at bottom
+        to   11in at 20in   fair through 12in at 8in
+        to   10in at top   arc tangent
+    }
+    curve Bow of depth over width {
+        from 0in at left
+        to   0in at right
+        arc  through 2in at middle
+    }
+    side Left, Right { edge front square }
+    shelf Low at 20in { edge front bevelled }
+}
+shop { batten { thickness 3/16in   species WhiteOak }   caul { height 2in }   tilt 50deg }
+`;
+
+    test.each([
+        ['f<|>air through', /^\*\*fair\*\*\n\nThe line of a batten that is pinned at both ends/],
+        ['fair thr<|>ough', /The line of a batten/],
+        ['a<|>rc tangent', /^\*\*arc\*\*\n\nA circle through both ends/],
+        ['arc tan<|>gent', /going on from the piece before without a kink/],
+        ['arc  thr<|>ough', /through a third point/],
+        ['edge front squ<|>are', /^\*\*square\*\*\n/],
+        ['edge front bev<|>elled', /^\*\*bevelled\*\*\n/],
+        ['shop { bat<|>ten', /The strip that curves are drawn with/],
+        ['ca<|>ul {', /Bearers across a panel/],
+        ['ti<|>lt 50deg', /How far the blade of the table saw tilts/],
+        ['depth Sw<|>eep + Bow', /curve Sweep of depth over height/],
+        ['Sweep + B<|>ow', /curve Bow of depth over width/],
+    ])('%s', async (marked, expected) => {
+        const [, ...lines] = (await hover(marked, curved)).split('\n').slice(1);
+        expect(lines.join('\n')).toMatch(expected);
+    });
+});

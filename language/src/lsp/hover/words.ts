@@ -30,6 +30,8 @@ export function wordText({ node, feature, text }: WordAt): string | undefined {
             return feature === 'type' ? explained(text, own(vocabulary.types, text)?.doc) : statementText(text);
         case 'Reference':
             return choiceText(node as Ast.Reference) ?? referenceText(text);
+        case 'RecipeReference':
+            return formText(text);
         case 'MemberAccess':
             return memberText(text);
         case 'OverClause':
@@ -95,9 +97,14 @@ function referenceText(text: string): string | undefined {
         own(vocabulary.roomFaces, text) ??
         own(vocabulary.placeWords, text) ??
         own(vocabulary.shareWords, text) ??
-        own(vocabulary.frontForms, text) ??
         own(vocabulary.endWords, text);
     return doc === undefined ? kindText(text) : explained(text, doc);
+}
+
+/** `edge front bevelled`, where no edging is called so. */
+function formText(text: string): string | undefined {
+    const doc = own(vocabulary.frontForms, text);
+    return doc === undefined ? undefined : explained(text, doc, `edge front ${text}`);
 }
 
 function everyText({ $container }: Ast.Every): string | undefined {
