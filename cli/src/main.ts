@@ -1,31 +1,16 @@
 #!/usr/bin/env node
-/** The program: gives the command line its arguments, its folder and its streams. */
-import { runCommandLine } from './command-line.js';
+/** The program: looks at the Node that it runs in, and only then loads the rest. */
+import * as modules from 'node:module';
 import { exitCode } from './exit-code.js';
-import { paintFor } from './terminal.js';
-
-// Whoever reads may stop reading, as `head` does: then there is nothing left to do.
-process.stdout.on('error', (error: NodeJS.ErrnoException) => {
-    if (error.code !== 'EPIPE') throw error;
-    process.exit();
-});
 
 const oldestNode = 22;
 if (Number.parseInt(process.versions.node, 10) < oldestNode) {
     process.stderr.write(`casewright: this needs Node ${oldestNode} or newer, and runs in Node ${process.versions.node}\n`);
-    process.exit(exitCode.couldNotRun);
-}
-
-try {
-    process.exitCode = await runCommandLine(process.argv.slice(2), {
-        workingFolder: process.cwd(),
-        write: (text) => process.stdout.write(text),
-        tell: (text) => process.stderr.write(text),
-        paint: paintFor(process.stdout, process.env),
-    });
-} catch (error) {
-    process.stderr.write(
-        `casewright: this is a mistake in the tool itself, not in the design\n${error instanceof Error ? error.stack : error}\n`,
-    );
     process.exitCode = exitCode.couldNotRun;
+} else {
+    // What one start has compiled the next need not: Node keeps it in its folder for temporary files.
+    modules.enableCompileCache?.();
+    // An editor waits for the language server: it starts without all that reads commands and writes documents.
+    const isLanguageServer = process.argv.slice(2).join(' ') === 'language-server --stdio';
+    await (isLanguageServer ? import('casewright-language/node') : import('./program.js'));
 }

@@ -1,5 +1,5 @@
 /** The version of the tool. */
-import { readFileSync } from 'node:fs';
+import about from '../package.json' with { type: 'json' };
 
-/** As the package says it, which lies one folder above the sources and above the bundle alike. */
-export const version: string = JSON.parse(readFileSync(new URL('../package.json', import.meta.url), 'utf8')).version;
+/** As the package says it. */
+export const version: string = about.version;

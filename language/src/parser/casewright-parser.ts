@@ -1,7 +1,15 @@
 // The parser of .case texts: the generated rules, recovery by lines, one report a line.
 // Knows rules by name only where a statement ends.
 import type { ILookaheadStrategy, IRecognitionException, IToken } from 'chevrotain';
-import { type AstNode, createParser, type LangiumCoreServices, LangiumParser, type ParseResult, type ParserOptions } from 'langium';
+import {
+    type AstNode,
+    createParser,
+    type GrammarAST,
+    type LangiumCoreServices,
+    LangiumParser,
+    type ParseResult,
+    type ParserOptions,
+} from 'langium';
 import { reservedWords, wordsOfRule } from './grammar-words.js';
 import { isTyped } from './implied-token.js';
 import { LateLookahead } from './late-lookahead.js';
@@ -22,21 +30,28 @@ type Rule = SubruleArguments[1];
 export class CasewrightParser extends LangiumParser {
     private readonly recovery: LineRecovery;
     private readonly statementEnds = new Set<Rule>();
-    private readonly reserved: ReadonlySet<string>;
-    private readonly partKinds: ReadonlySet<string>;
+    private readonly grammar: GrammarAST.Grammar;
+    private knownWords: { readonly reserved: ReadonlySet<string>; readonly partKinds: ReadonlySet<string> } | undefined;
 
     constructor(services: LangiumCoreServices) {
         super(services);
         const decisions = this.wrapper as unknown as { lookaheadStrategy: ILookaheadStrategy };
         decisions.lookaheadStrategy = new LateLookahead(decisions.lookaheadStrategy);
-        this.reserved = new Set(reservedWords(services.Grammar));
-        this.partKinds = wordsOfRule(services.Grammar, 'PartKind');
+        this.grammar = services.Grammar;
         const { EOL, BROKEN } = services.parser.Lexer.definition;
         this.recovery = new LineRecovery(
             this.wrapper,
             { endOfStatement: EOL!, broken: BROKEN! },
             services.parser.ParserErrorMessageProvider,
         );
+    }
+
+    /** The parser's own recovery is off meanwhile: it would make sets of tokens for all rules, which ours does without. */
+    override finalize(): void {
+        const recovering = this.wrapper as unknown as { recoveryEnabled: boolean };
+        recovering.recoveryEnabled = false;
+        super.finalize();
+        recovering.recoveryEnabled = true;
     }
 
     override rule(rule: RuleArguments[0], implementation: RuleArguments[1]): Rule {
@@ -90,6 +105,8 @@ export class CasewrightParser extends LangiumParser {
         if (errors.length === 0) {
             return;
         }
+        this.knownWords ??= { reserved: new Set(reservedWords(this.grammar)), partKinds: wordsOfRule(this.grammar, 'PartKind') };
+        const { reserved, partKinds } = this.knownWords;
         const tokens = this.wrapper.input.map(originalToken);
         const indexes = new Map(tokens.map((token, index) => [token, index]));
         for (const error of errors) {
@@ -99,8 +116,8 @@ export class CasewrightParser extends LangiumParser {
                 needed: error.message,
                 before: statementBefore(tokens, index),
                 next: nextOnLine(tokens, index),
-                isReserved: (word) => this.reserved.has(word.image),
-                isPartKind: (word) => this.partKinds.has(word.image),
+                isReserved: (word) => reserved.has(word.image),
+                isPartKind: (word) => partKinds.has(word.image),
             });
             error.message = message;
             error.token = at;

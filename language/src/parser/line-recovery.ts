@@ -6,6 +6,7 @@
 import {
     type EmbeddedActionsParser,
     EOF,
+    type Rule as GrammarRule,
     type IParserErrorMessageProvider,
     type IRecognitionException,
     type IToken,
@@ -13,11 +14,16 @@ import {
     NoViableAltException,
     type TokenType,
 } from 'chevrotain';
+import { FollowSets } from './follow-sets.js';
 import { impliedTokenAfter } from './implied-token.js';
 
 type Rule = (...args: unknown[]) => void;
-/** A rule in the rule that called it; what is in it is the parser's own business. */
-type FollowKey = object;
+/** A rule in the rule that called it; empty where nothing called it. */
+interface FollowKey {
+    readonly ruleName?: string;
+    readonly idxInCallingRule?: number;
+    readonly inRule?: string;
+}
 
 /** What is used of the parser; all of it is protected there. */
 interface RecoveringParser {
@@ -30,7 +36,9 @@ interface RecoveringParser {
     SAVE_ERROR(error: IRecognitionException): IRecognitionException;
     getCurrRuleFullName(): string;
     buildFullFollowKeyStack(): FollowKey[];
-    getFollowSetFromFollowKey(key: FollowKey): TokenType[];
+    getCurrFollowKey(): FollowKey;
+    isInCurrentRuleReSyncSet(type: TokenType): boolean;
+    getGAstProductions(): Record<string, GrammarRule>;
     findReSyncTokenType(): TokenType;
     reSyncTo(type: TokenType): IToken[];
     canTokenTypeBeInsertedInRecovery(type: TokenType): boolean;
@@ -50,6 +58,8 @@ const ANCHORS = new Set([
 /** What the parser may imagine: closing brackets and ends of statements. Braces balance already, and a value is not made up. */
 const IMAGINED = new Set(['EOL', ')', ']']);
 
+const END_OF_TEXT: ReadonlySet<string> = new Set([EOF.name]);
+
 /** What the parser may never leave out to go on: ends and blocks. */
 const KEPT = new Set(['EOL', '{', '}']);
 
@@ -62,7 +72,7 @@ export class LineRecovery {
     private readonly parser: RecoveringParser;
     /** How many tokens to leave out, found by the last search for a place to go on. */
     private distance = 0;
-    private readonly followNames = new WeakMap<TokenType[], ReadonlySet<string>>();
+    private readonly followSets: FollowSets;
 
     /** Makes the parser recover by lines; to be called before the parser is finalized. */
     constructor(
@@ -72,6 +82,8 @@ export class LineRecovery {
     ) {
         const parser = chevrotainParser as unknown as RecoveringParser;
         this.parser = parser;
+        this.followSets = new FollowSets(() => parser.getGAstProductions());
+        parser.isInCurrentRuleReSyncSet = ({ name }) => this.followersOf(parser.getCurrFollowKey()).has(name);
         parser.findReSyncTokenType = () => this.findAnchor();
         parser.reSyncTo = (type) => {
             const skipped = this.skip(this.distance);
@@ -159,7 +171,7 @@ export class LineRecovery {
      * A block that no open rule can have is kept for the broken statement.
      */
     private findAnchor(): TokenType {
-        const follows = this.parser.buildFullFollowKeyStack().map((key) => this.namesOf(this.parser.getFollowSetFromFollowKey(key)));
+        const follows = this.parser.buildFullFollowKeyStack().map((key) => this.followersOf(key));
         const canFollow = (name: string): boolean => follows.some((names) => names.has(name));
         let blocks = 0;
         let brackets = 0;
@@ -196,11 +208,9 @@ export class LineRecovery {
         }
     }
 
-    /** The sets are those of the grammar: the parser hands out the same arrays each time. */
-    private namesOf(types: TokenType[]): ReadonlySet<string> {
-        const names = this.followNames.get(types) ?? new Set(types.map(({ name }) => name));
-        this.followNames.set(types, names);
-        return names;
+    private followersOf({ ruleName, idxInCallingRule, inRule }: FollowKey): ReadonlySet<string> {
+        if (ruleName === undefined || idxInCallingRule === undefined || inRule === undefined) return END_OF_TEXT;
+        return this.followSets.after(ruleName, idxInCallingRule, inRule);
     }
 
     private skip(count: number): IToken[] {

@@ -1,22 +1,30 @@
-// Tokens of the words of the grammar. Knows which terminals may go on where a word ends: no rule, no text.
+// Tokens of the words of the grammar. Knows how the terminals begin, and which of them span lines: no rule, no text.
 import type { TokenType } from 'chevrotain';
-import { DefaultTokenBuilder, type GrammarAST, RegExpUtils } from 'langium';
+import { DefaultTokenBuilder, type GrammarAST } from 'langium';
 
-/** Asks each terminal once how its texts may begin, and not once for each of the hundreds of words. */
+/** The only terminals whose texts may begin as a word or a sign of the grammar does. */
+const wordTerminals: readonly string[] = ['ID'];
+const slashTerminals: readonly string[] = ['DOC_COMMENT', 'COMMENT'];
+
+/** The terminals whose texts may hold the end of a line. */
+const terminalsOverLines: readonly string[] = ['WS', 'DOC_COMMENT'];
+
+/**
+ * Says of the terminals what would otherwise be found out by analysis of their expressions, at each start. That takes longer than
+ * all the rest of making a lexer; tests hold what is said here against that analysis.
+ */
 export class CasewrightTokenBuilder extends DefaultTokenBuilder {
-    private readonly beginnings = new Map<string, RegExp>();
-
     protected override findLongerAlt(keyword: GrammarAST.Keyword, terminals: TokenType[]): TokenType[] {
-        return terminals.filter(({ PATTERN: pattern }) => {
-            if (!(pattern instanceof RegExp)) return false;
-            const [begun] = this.beginningOf(pattern.source).exec(keyword.value) ?? [];
-            return begun !== undefined && begun.length > 0;
-        });
+        const names = longerTerminals(keyword.value);
+        return terminals.filter(({ name }) => names.includes(name));
     }
 
-    private beginningOf(source: string): RegExp {
-        const beginning = this.beginnings.get(source) ?? RegExpUtils.partialRegExp(`^${source}$`);
-        this.beginnings.set(source, beginning);
-        return beginning;
+    protected override buildTerminalToken(terminal: GrammarAST.TerminalRule): TokenType {
+        return { ...super.buildTerminalToken(terminal), LINE_BREAKS: terminalsOverLines.includes(terminal.name) };
     }
+}
+
+function longerTerminals(keyword: string): readonly string[] {
+    if (/^[a-z]/.test(keyword)) return wordTerminals;
+    return keyword === '/' ? slashTerminals : [];
 }

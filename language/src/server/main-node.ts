@@ -1,3 +1,4 @@
+import * as modules from 'node:module';
 import { NodeFileSystem } from 'langium/node';
 import { createConnection, ProposedFeatures } from 'vscode-languageserver/node';
 import type { Later } from '../lsp/diagnostics/while-typing.js';
@@ -12,3 +13,6 @@ const later: Later = (run, milliseconds) => {
 // The way to the client (--node-ipc or --stdio) is among the arguments of the process.
 const connection = createConnection(ProposedFeatures.all);
 serve(createLanguageServerServices({ connection, later, ...NodeFileSystem }).shared);
+
+// An editor that ends the server leaves it no time to keep what it has compiled for the next start, where that is kept.
+setTimeout(() => modules.flushCompileCache?.(), 10_000).unref();
