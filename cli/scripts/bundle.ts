@@ -17,6 +17,7 @@ await build({
     // Half as much to read at a start; names stay, for the traces of errors.
     minifyWhitespace: true,
     minifySyntax: true,
+    mainFields: ['module', 'main'],
     platform: 'node',
     format: 'esm',
     target: 'node22',

@@ -1,7 +1,8 @@
-/** Bundles the benchmarks and runs them, with the garbage collector at hand for the one of memory. */
+/** Bundles the benchmarks and runs them in Node as the program has it, with the garbage collector at hand for the one of memory. */
 import { spawnSync } from 'node:child_process';
 import * as path from 'node:path';
 import { build } from 'esbuild';
+import { nodeOptions } from '../protocol/language-server.ts';
 
 const folder = path.resolve(import.meta.dirname, '..');
 const bundle = path.join(folder, 'out/bench.mjs');
@@ -17,5 +18,5 @@ await build({
     logLevel: 'warning',
     banner: { js: "import { createRequire } from 'node:module';\nconst require = createRequire(import.meta.url);" },
 });
-const run = spawnSync(process.execPath, ['--expose-gc', bundle, ...process.argv.slice(2)], { stdio: 'inherit' });
+const run = spawnSync(process.execPath, [...nodeOptions(), '--expose-gc', bundle, ...process.argv.slice(2)], { stdio: 'inherit' });
 process.exitCode = run.status ?? 1;
