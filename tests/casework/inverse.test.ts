@@ -13,7 +13,14 @@ const drawn = fc.record({
     foot: sixteenths(14, 24),
     falls: sixteenths(3, 8),
     rise: sixteenths(-0.5, 0.5),
-    heights: fc.array(sixteenths(2, 58), { minLength: 1, maxLength: 6 }),
+    // apart by more than they are thick
+    heights: fc
+        .uniqueArray(fc.tuple(fc.integer({ min: 1, max: 28 }), sixteenths(0, 1)), {
+            minLength: 1,
+            maxLength: 6,
+            selector: ([step]) => step,
+        })
+        .map((places) => places.map(([step, more]) => 2 * step + more)),
     form: fc.constantFrom('square', 'bevelled'),
 });
 

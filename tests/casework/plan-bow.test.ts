@@ -52,6 +52,14 @@ describe('the wash-stand with a bowed front', async () => {
         expect(inches('Linen[2].clear')).toBeCloseTo(rest, 9);
     });
 
+    it('the kick is bent to a circle of 86.95in, 2 R asin(20.28 / R) long, and cut an inch longer at each end', () => {
+        const round = 2 * 86.95 * Math.asin(20.28 / 86.95);
+        expect(inches('kick.length')).toBeCloseTo(round, 6);
+        expect(inches('kick.rough.length')).toBeCloseTo(round + 2, 6);
+        expect(inches('kick.width')).toBeCloseTo(4 - sheet, 9);
+        expect(inches('kick.thickness')).toBeCloseTo(3 * 0.205, 9);
+    });
+
     it('the band round the front of a shelf is as long as the arc: 2 R asin(20.28 / R)', () => {
         const band = casework.pieces.find(({ part, role }) => part === 'WashStand.Linen[1]' && role === 'band');
         const length = Number(band?.finished.length?.quantity.value) / 25.4;

@@ -87,10 +87,10 @@ export const documentKinds: readonly DocumentKind[] = [
     {
         kind: 'templates',
         title: 'Templates',
-        description: 'The curved parts at full size: the line to cut, the finished line, and where others meet them.',
+        description: 'The curved parts at full size: the line to cut, the finished line, where others meet them, and forms to bend round.',
         formats: ['pdf', 'svg', 'dxf'],
         fileName: 'templates',
-        missing: nothingCurved,
+        missing: withoutCurve,
         make: templates,
     },
     {

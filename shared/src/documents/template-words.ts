@@ -1,6 +1,6 @@
 /** How documents speak of templates, and how far apart their offsets are. */
 import type { Casework } from '../casework/index.js';
-import type { TemplateShape } from '../drawing/index.js';
+import type { FormShape, TemplateShape } from '../drawing/index.js';
 import type { DocumentOptions } from './document-options.js';
 import { namesInWords, partNamer } from './part-names.js';
 
@@ -12,7 +12,7 @@ export function offsetSpacing(system: 'inch' | 'mm', { spacing }: Pick<DocumentO
 }
 
 /** `Left, Right: 4 in all` */
-export function servedInWords({ parts }: TemplateShape, casework: Casework): string {
+export function servedInWords({ parts }: TemplateShape | FormShape, casework: Casework): string {
     const nameOf = partNamer(casework);
     const names = namesInWords(parts.map(({ path }) => nameOf(path)));
     return `${names}: ${parts.reduce((sum, { quantity }) => sum + quantity, 0)} in all`;

@@ -237,6 +237,7 @@ export const bookcase: Casework = {
         oversize: measure('1/4in'),
         bandLong: measure('1/2in'),
         bandOver: measure('1/16in'),
+        bentLong: measure('1in'),
         kerf: measure('1/8in'),
         trim: undefined,
     },

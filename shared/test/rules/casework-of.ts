@@ -193,6 +193,7 @@ export function caseworkOf({ parts, things = [], room, ...more }: CaseworkWords)
             oversize: measure('1/4in'),
             bandLong: measure('1/2in'),
             bandOver: measure('1/16in'),
+            bentLong: measure('1in'),
             kerf: measure('1/8in'),
             trim: undefined,
         },

@@ -170,6 +170,7 @@ function pastFaces(placed: PlacedPart): readonly FaceName[] {
 function layersOf(construction: Construction, placed: PlacedPart, kind: KindOfPart, box: Box, mirror: Mirror): readonly Layer[] {
     const plans = placed.layers.value ?? [];
     const isFromHigh = (kind.thickness === 'x' && mirror.isTurned) !== (placed.hand === 'right');
+    const isCrossed = isBent(placed);
     let from = isFromHigh ? box.most[kind.thickness] : box.least[kind.thickness];
     return plans.map((plan, index) => {
         const step = numberOf(plan.thickness) * (isFromHigh ? -1 : 1);
@@ -180,7 +181,8 @@ function layersOf(construction: Construction, placed: PlacedPart, kind: KindOfPa
             thickness: plan.thickness,
             grain: plan.grain,
             size: layerSize(placed, index, less.sizes),
-            box: Number.isNaN(to) ? undefined : layerBox(box, kind.thickness, from, to, less.faces),
+            // the layers of a bent board cross the planes of one another
+            box: Number.isNaN(to) ? undefined : isCrossed ? box : layerBox(box, kind.thickness, from, to, less.faces),
             span: plan.span,
             ...(plan.name === undefined ? {} : { name: plan.name }),
         };

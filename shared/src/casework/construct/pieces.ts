@@ -78,7 +78,8 @@ function frontNotes(part: PlacedPart): readonly string[] {
     const line = part.frontLaw;
     const edge = frontEdgeOf(part);
     const notes: string[] = [];
-    if (line && isBent(part)) notes.push(`bent to ${sayLine(line)}: its length is the way round its front`);
+    if (line && isBent(part))
+        notes.push(`bent to ${sayLine(line)}: its length is the way round its front, and its ends are trimmed after it is bent`);
     else if (line) notes.push(`front edge curved: cut to the template of ${sayLine(line)}`);
     if (edge?.form === 'bevelled') {
         const [low, high] = (['lo', 'hi'] as const).map((end) => {

@@ -11,6 +11,7 @@ const defaults = {
     oversize: inches(1, 4),
     bandLong: inches(1, 2),
     bandOver: inches(1, 16),
+    bentLong: inches(1, 1),
     kerf: inches(1, 8),
 } as const;
 
@@ -31,6 +32,7 @@ export function shopOf(construction: Construction): Shop {
         oversize: figure('oversize'),
         bandLong: figure('bandLong'),
         bandOver: figure('bandOver'),
+        bentLong: figure('bentLong'),
         kerf: figure('kerf'),
         trim: stated('trim'),
     };

@@ -146,10 +146,12 @@ function coreUnderCurve(part: PlacedPart, taken: readonly Edge[]): number | unde
 
 /** Laminated blanks and edges that follow a template are cut big and trimmed. */
 function roughAlong(part: PlacedPart, axis: Axis, core: Measure | undefined, says: Says): Measure | undefined {
-    const { oversize } = part.shop;
+    const { oversize, bentLong } = part.shop;
+    const bothEnds: Says = { kind: 'operation', about: ['both ends'] };
+    if (axis === 'x' && isBent(part)) return plus(core, times(bentLong, Rational.of(2), bothEnds), says);
     const isLaminated = (part.layers.value?.length ?? 0) > 1;
     const isCurved = axis === 'y' && part.frontLaw !== undefined;
-    if (isLaminated) return plus(core, times(oversize, Rational.of(2), { kind: 'operation', about: ['both ends'] }), says);
+    if (isLaminated) return plus(core, times(oversize, Rational.of(2), bothEnds), says);
     return isCurved ? plus(core, oversize, says) : core;
 }
 

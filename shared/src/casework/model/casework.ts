@@ -353,6 +353,8 @@ export interface Shop {
     /** What a band or nosing is left long at each end, and over each face. */
     readonly bandLong: Measure;
     readonly bandOver: Measure;
+    /** What a board that is bent is left long at each end. */
+    readonly bentLong: Measure;
     readonly kerf: Measure;
     /** Taken off each edge of a sheet before anything is cut from it; undefined where the shop does not say. */
     readonly trim: Measure | undefined;

@@ -81,6 +81,11 @@ export const shopProperties: Properties = {
     ),
     bandLong: property(shape.length, 'What a band or nosing is left long at each end.', 'bandLong 1/2in'),
     bandOver: property(shape.length, 'What a band stands over each face before it is trimmed.', 'bandOver 1/16in'),
+    bentLong: property(
+        shape.length,
+        'What a board that is bent is left long at each end: its ends are the last to take the bend, and are trimmed after it.',
+        'bentLong 1in',
+    ),
     rip: property(shape.length, 'Widest cut of the table saw.', 'rip 52in'),
     planer: property(shape.length, 'Widest board the planer takes.', 'planer 20in'),
     bits: property({ is: 'block', properties: bits }, 'Router bits.', 'bits { flush 1/2in   roundover 1/8in, 1/4in }'),
