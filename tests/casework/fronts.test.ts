@@ -81,6 +81,23 @@ describe('a front that is curved both ways', () => {
         expect(inchesAt(casework, 'C.Left.depth')).toBeCloseTo(bow(0.75), 9);
     });
 
+    it('a bevel is steepest where the edge runs straight across, and less where it runs aslant: 10.0 degrees in the middle, 9.7 at the ends', async () => {
+        const casework = await built(both);
+        const { along } = casework.parts.get('C.Low')?.front ?? {};
+        const fall = Math.atan(6 / 34);
+        // the circle of 97 1/2in at 23 1/4in from its middle: the tangent of its slope is 23.25 / sqrt(97.5^2 - 23.25^2)
+        const aslant = Math.atan(23.25 / Math.sqrt(97.5 ** 2 - 23.25 ** 2));
+        expect(along?.greatest.degrees).toBeCloseTo(degrees(fall), 9);
+        expect((along?.greatest.at ?? 0) / 25.4).toBeCloseTo(23.25, 6);
+        expect(along?.least.degrees).toBeCloseTo(degrees(Math.atan(Math.tan(fall) * Math.cos(aslant))), 6);
+        expect(degrees(fall)).toBeCloseTo(10.0, 1);
+        expect(along?.least.degrees).toBeCloseTo(9.7, 1);
+        expect(along?.least.at).toBe(0);
+        const [board] = casework.pieces.filter(({ part, role }) => part === 'C.Low' && role === 'core');
+        expect(board?.notes.join('; ')).toContain('square to the edge from 9.7° at 0in to 10.0° at 23 1/4in from the left end');
+        expect(casework.parts.get('C.Deck')?.front?.form).toBe('square');
+    });
+
     it('at 200 places of its shelves is the sum', async () => {
         const casework = await built(both);
         const line = casework.curves.find(({ parts }) => parts.includes('C.Deck'))?.curve;

@@ -4,7 +4,7 @@ import { type Offset, offsetsFrom, type TemplateShape, templateShapes } from '..
 import { sameLength } from '../geometry/index.js';
 import type { DocumentOptions } from './document-options.js';
 import { onlyBuilt } from './only-built.js';
-import { lengthAmount, type PrintStyle, printStyle } from './print-style.js';
+import { lengthAmount, lengthInWords, type PrintStyle, printStyle } from './print-style.js';
 import { projectFacts } from './project-facts.js';
 import type { Cell, Group, Row, Sheet } from './sheet.js';
 import { offsetSpacing, servedInWords } from './template-words.js';
@@ -43,7 +43,7 @@ function groupsOf(shape: TemplateShape, casework: Casework, print: PrintStyle, s
     return heads.map((end) => ({
         heading: `${called}, from the ${ends[shape.over][end]}${stepsMeet ? ` or the ${ends[shape.over].high}` : ''}`,
         rows: offsetsFrom(end, shape, spacing).map((offset) => rowOf(offset, shape, print)),
-        notes: [],
+        notes: bevelNotes(shape, print),
     }));
 }
 
@@ -54,4 +54,15 @@ function rowOf({ along, finished, core }: Offset, { length }: TemplateShape, pri
 
 function lengthCell(millimetres: number, print: PrintStyle): Cell {
     return { is: 'amount', amount: lengthAmount(sameLength(millimetres, 0) ? 0 : millimetres, print) };
+}
+
+/** The greatest and the least bevel of an edge that is bevelled to a front which is curved both ways. */
+function bevelNotes({ parts, over }: TemplateShape, print: PrintStyle): readonly string[] {
+    const [part] = parts;
+    const { form, along } = part?.front ?? {};
+    if (form !== 'bevelled' || !along) return [];
+    const [least, greatest] = [along.least, along.greatest].map(
+        ({ degrees, at }) => `${degrees.toFixed(1)} degrees at ${lengthInWords(at, print)}`,
+    );
+    return [`The edge is bevelled: square to it by ${least} at the least, and ${greatest} from the ${ends[over].low} at the most.`];
 }

@@ -3,6 +3,7 @@ import { bandTooStiff } from './curves/band-too-stiff.js';
 import { battenBreaks } from './curves/batten-breaks.js';
 import { bendChangesAtOnce } from './curves/bend-changes-at-once.js';
 import { bevelBeyondSaw } from './curves/bevel-beyond-saw.js';
+import { bevelChanges } from './curves/bevel-changes.js';
 import { cornerInCurve } from './curves/corner-in-curve.js';
 import { curveImpossible } from './curves/curve-impossible.js';
 import { curveTooShort } from './curves/curve-too-short.js';
@@ -138,6 +139,7 @@ export const rules: readonly Rule[] = [
     bendChangesAtOnce,
     pointOutOfLine,
     bevelBeyondSaw,
+    bevelChanges,
     jointThroughStock,
     touchingWithoutJoint,
     dadoTooDeep,

@@ -1,4 +1,5 @@
 /** The front of a part under a curve: which line it follows, and how its edge meets that line across its thickness. */
+import { tolerance } from '../../geometry/index.js';
 import { dimension, quantity } from '../../quantity/index.js';
 import type { EdgeStatement } from '../design/design.js';
 import type { EdgeStep, FaceName, FrontEdge } from '../model/casework.js';
@@ -145,7 +146,31 @@ export function frontEdgeOf(part: PlacedPart): FrontEdge | undefined {
         high,
         thickness,
     ]);
-    return { form: front.form, low, high, bevel };
+    const along = bevelAlong(part, numberOf(bevel));
+    return { form: front.form, low, high, bevel, ...(along ? { along } : {}) };
+}
+
+/**
+ * Where the edge runs aslant by an angle, a plane that is off square by a bevel fore and aft is off square to the edge by less: the tangent
+ * of the bevel times the cosine of that angle. The slope of the edge is greatest or least at its ends, where it is level and where it turns
+ * from belly to hollow.
+ */
+function bevelAlong(part: PlacedPart, degrees: number): FrontEdge['along'] {
+    const line = part.frontLaw;
+    const curve = line?.curve;
+    const extent = line && part.extents.value?.[line.axis];
+    if (!curve || !extent) return undefined;
+    const [from, to] = [numberOf(extent.lo.measure), numberOf(extent.hi.measure)];
+    const inner = [...curve.turns(), ...curve.inflections().map(({ point }) => point)].map(({ x }) => x);
+    const isTurned = line.axis === 'x' && part.build.mirror.isTurned;
+    const places = [from, ...inner.filter((x) => x > from && x < to).sort((a, b) => a - b), to].map((x) => {
+        // a slope at the very end counts from inside
+        const slope = curve.slopeAt(Math.min(Math.max(x, curve.span.from), curve.span.to - tolerance.geometry));
+        const square = Math.atan(Math.abs(Math.tan((degrees * Math.PI) / 180)) / Math.hypot(1, slope));
+        return { degrees: (square * 180) / Math.PI, at: isTurned ? to - x : x - from };
+    });
+    const best = (isBetter: (a: number, b: number) => boolean) => places.reduce((a, b) => (isBetter(b.degrees, a.degrees) ? b : a));
+    return { least: best((a, b) => a < b), greatest: best((a, b) => a > b) };
 }
 
 /** What the strips on a front edge take off, where that is bevelled: a band lies on the bevel, a nosing on a square edge and is bevelled itself. */

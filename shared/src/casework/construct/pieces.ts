@@ -1,6 +1,6 @@
 /** What is cut from stock for a part: its layers or its board, and the bands and nosings on its edges, in the order of work. */
-import { Rational, real } from '../../quantity/index.js';
-import type { EdgeStep, Layer, Piece, Size } from '../model/casework.js';
+import { dimension, quantity, Rational, real } from '../../quantity/index.js';
+import type { BevelPlace, EdgeStep, FrontEdge, Layer, Piece, Size } from '../model/casework.js';
 import type { Measure } from '../model/measure.js';
 import type { Construction } from './construction.js';
 import { frontEdgeOf, isBent } from './front.js';
@@ -87,11 +87,23 @@ function frontNotes(part: PlacedPart): readonly string[] {
             return nameOfFace(part.kind, facesOfAxis[axis][end], part.hand);
         });
         notes.push(
-            `front edge bevelled ${sayBevel(edge)}: ${inWords(edge.low)} deep at the ${low} face, ${inWords(edge.high)} at the ${high} face`,
+            `front edge bevelled ${sayBevel(edge)}: ${inWords(edge.low)} deep at the ${low} face, ${inWords(edge.high)} at the ${high} face${sayAlong(part, edge)}`,
         );
     }
     return notes;
 }
+
+/** `; square to the edge from 11.9° at 0in to 12.4° at 20 1/4in from the left` */
+function sayAlong(part: PlacedPart, { along, low }: FrontEdge): string {
+    if (!along || along.greatest.degrees - along.least.degrees < finestBevel) return '';
+    const end = part.frontLaw?.over === 'height' ? 'lower' : 'left';
+    const place = ({ degrees, at }: BevelPlace) =>
+        `${degrees.toFixed(1)}° at ${inWords({ ...low, quantity: quantity.inBaseUnits(at, dimension.length, low.quantity.unit) })}`;
+    return `; square to the edge from ${place(along.least)} to ${place(along.greatest)} from the ${end} end`;
+}
+
+/** Degrees; less is not said. */
+const finestBevel = 0.1;
 
 export function notesOf(part: PlacedPart): readonly string[] {
     const said = part.description.value?.properties.get('note')?.said.value;

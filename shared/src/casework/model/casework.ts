@@ -141,6 +141,16 @@ export interface FrontEdge {
     readonly high: Measure;
     /** How far the line is off square to the faces, measured fore and aft: the tilt of a saw that cuts it. Above zero where the high face is the deeper. */
     readonly bevel: Measure;
+    /** Of an edge that also follows a line along its length, and so runs aslant to the bevel in places: how steep it is square to the edge. */
+    readonly along?: { readonly least: BevelPlace; readonly greatest: BevelPlace };
+}
+
+/** How far a bevelled edge is off square to the faces, measured square to the edge: what a tilted saw or a chamfer bit cuts. */
+export interface BevelPlace {
+    /** Without a sign. */
+    readonly degrees: number;
+    /** From the left or lower end of the part, in millimetres. */
+    readonly at: number;
 }
 
 export interface Bound {
