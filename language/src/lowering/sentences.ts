@@ -53,7 +53,7 @@ export function lowerHold(file: FileLowering, node: Ast.Hold): Statement | undef
         });
         return undefined;
     }
-    return { is: 'hold', count: lowerCount(file, node.count), goods: file.id(goods), on, span };
+    return { is: 'hold', count: node.count ? lowerCount(file, node.count) : undefined, goods: file.id(goods), on, span };
 }
 
 export function lowerLoad(file: FileLowering, node: Ast.Load): Statement {

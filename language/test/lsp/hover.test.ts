@@ -234,7 +234,8 @@ describe('hover over a thing', () => {
           | source | common practice, no source: 37 to 43 lb/ft3 by species of the core |  |
           | species | WhiteOak |  |
           | thickness | 3/4in | 19.1mm |
-          | actual | 0.720in ± 0.010in | 18.3mm |"
+          | actual | 0.720in ± 0.010in | 18.3mm |
+          | modulusAlong | 840000 psi | 5791.6 MPa |"
         `);
     });
 

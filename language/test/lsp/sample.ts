@@ -5,7 +5,7 @@ use casewright.species
 use casewright.panels
 
 /// The show plywood.
-material Ply like HardwoodPlywood { species WhiteOak   thickness 3/4in   actual 0.720in ± 0.010in }
+material Ply like HardwoodPlywood { species WhiteOak   thickness 3/4in   actual 0.720in ± 0.010in   modulusAlong 840000 psi }
 material Ply4 like Ply { thickness 1/4in   actual 0.205in }
 material Oak : lumber { species WhiteOak   rough 4/4   planed 3/4in   boards 5in to 9in wide, 8ft to 12ft long }
 

@@ -6,6 +6,7 @@
  */
 import type { Casework, Measure, Piece } from '../casework/index.js';
 import { quantity } from '../quantity/index.js';
+import { thingName } from '../strength/index.js';
 import type { DocumentOptions } from './document-options.js';
 import { edgesInWords } from './edge-words.js';
 import { materialInWords, materialOrder } from './material-words.js';
@@ -14,7 +15,6 @@ import { namesInWords, partNamer } from './part-names.js';
 import { type PrintStyle, printStyle, sizeCell } from './print-style.js';
 import { projectFacts } from './project-facts.js';
 import { type Cell, type Column, type Group, type Row, type Sheet, sizeDirections } from './sheet.js';
-import { thingName } from './thing-values.js';
 
 /** Pieces that are one row, in the order in which they were built. */
 interface Batch {

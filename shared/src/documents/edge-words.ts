@@ -1,7 +1,7 @@
 /** The edges of a part as a shop says them: `front: band 1/8in of Walnut, round 1/8in; back: rabbet 1/2in deep for back`. */
 import type { Casework, Edge, EdgeStep } from '../casework/index.js';
+import { thingName } from '../strength/index.js';
 import { inWords, type PrintStyle } from './print-style.js';
-import { thingName } from './thing-values.js';
 
 /** Edges in the order of work: what follows on one edge is said with it, and neighbours that get the same are named together. */
 export function edgesInWords(edges: readonly Edge[], casework: Casework, print: PrintStyle): string {

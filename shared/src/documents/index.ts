@@ -1,9 +1,10 @@
 /** Documents that a shop uses, before any file format. Knows casework and its findings; no formats, no disk. */
+
+export { massOfPart } from '../strength/index.js';
 export { type DocumentKind, documentKinds, type FormatName } from './document-kinds.js';
 export type { DocumentOptions, Locate, SourcePlace } from './document-options.js';
 export { edgesInWords } from './edge-words.js';
 export { type FindingRecord, findingRecord } from './finding-record.js';
-export { massOfPart } from './mass.js';
 export { namesInWords } from './part-names.js';
 export { printStyle } from './print-style.js';
 export {

@@ -6,6 +6,7 @@
  */
 import type { Casework, Measure, Piece, Thing } from '../casework/index.js';
 import { type Quantity, quantity, Rational, type Real, real, sayMeasure } from '../quantity/index.js';
+import { areaOf, isSolidWood, roughThickness, sheetSizes, thingName, times, total, volumeOf } from '../strength/index.js';
 import type { DocumentOptions } from './document-options.js';
 import { countFasteners, gluedJoints } from './fastener-count.js';
 import { materialDetails, materialOrder } from './material-words.js';
@@ -13,8 +14,6 @@ import { onlyBuilt } from './only-built.js';
 import { asBought, type PrintStyle, printStyle, sizeAmount, totalCell } from './print-style.js';
 import { projectFacts } from './project-facts.js';
 import type { Cell, Column, Group, Row, Sheet } from './sheet.js';
-import { areaOf, times, total, volumeOf } from './size-arithmetic.js';
-import { isSolidWood, roughThickness, sheetSizes, thingName } from './thing-values.js';
 
 /** One material and the pieces cut from it. */
 interface Stock {

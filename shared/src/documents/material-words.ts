@@ -1,8 +1,8 @@
 /** How documents speak of materials, and in which order. */
 import type { Casework, Thing } from '../casework/index.js';
 import { dimension, formatLength } from '../quantity/index.js';
+import { isSolidWood, measureProperty, thingName, wordOf } from '../strength/index.js';
 import { asBought, type PrintStyle } from './print-style.js';
-import { isSolidWood, measureProperty, thingName, wordOf } from './thing-values.js';
 
 /** What a list calls pieces whose material could not be found out. */
 const unknownMaterial = 'Material not known';

@@ -5,9 +5,9 @@
  * for what is not known or not there, never 0. Names change only with `schemaVersion`.
  */
 import type { Assembly, Casework, Opening, Part, Piece, Size } from '../casework/index.js';
+import { densityOf, massOfPart } from '../strength/index.js';
 import type { DocumentOptions, Locate, SourcePlace } from './document-options.js';
 import { findingRecord } from './finding-record.js';
-import { densityOf, massOfPart } from './mass.js';
 import { materialNamer, modelMaterials } from './model-materials.js';
 import { kilograms, millimetres } from './model-values.js';
 import { edgesOf, featuresOf, jointsOf } from './model-work.js';

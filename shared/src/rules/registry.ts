@@ -66,6 +66,11 @@ import { propertyWithoutValue } from './properties/property-without-value.js';
 import { unknownKindOrStep } from './properties/unknown-kind-or-step.js';
 import { unknownProperty } from './properties/unknown-property.js';
 import type { Rule } from './rule.js';
+import { goodsDoNotFit } from './strength/goods-do-not-fit.js';
+import { shelfMayBreak } from './strength/shelf-may-break.js';
+import { shelfSags } from './strength/shelf-sags.js';
+import { shelfSagsVisibly } from './strength/shelf-sags-visibly.js';
+import { stiffnessUnknown } from './strength/stiffness-unknown.js';
 import { syntax } from './text/syntax.js';
 import { dimensionsDisagree } from './units/dimensions-disagree.js';
 import { divisionByZero } from './units/division-by-zero.js';
@@ -143,6 +148,11 @@ export const rules: readonly Rule[] = [
     jointThroughStock,
     touchingWithoutJoint,
     dadoTooDeep,
+    shelfSags,
+    shelfSagsVisibly,
+    shelfMayBreak,
+    stiffnessUnknown,
+    goodsDoNotFit,
     requirementFails,
     requirementAtWorst,
     allowWithoutReason,

@@ -230,6 +230,7 @@ export const bookcase: Casework = {
     openings: new Map([[opening.path, opening]]),
     joints,
     curves: [],
+    loads: [],
     requirements: [],
     allowances: [],
     things: new Map(things.map((each) => [each.id, each])),

@@ -186,6 +186,7 @@ export function caseworkOf({ parts, things = [], room, ...more }: CaseworkWords)
         pieces: [],
         openings: new Map(),
         curves: [],
+        loads: [],
         requirements: [],
         allowances: [],
         things: new Map(things.map((thing) => [thing.id, thing])),

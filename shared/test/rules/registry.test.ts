@@ -6,7 +6,7 @@ import { ruleNamed, rules } from '../../src/rules/index.js';
 const ledger = readFileSync(new URL('../../src/rules/ledger.txt', import.meta.url), 'utf8')
     .split('\n')
     .filter((line) => /^[A-Z]/.test(line));
-const groups = ['TXT', 'NAM', 'UNI', 'PRP', 'PLC', 'MAT', 'EDG', 'CRV', 'JNT', 'DES'];
+const groups = ['TXT', 'NAM', 'UNI', 'PRP', 'PLC', 'MAT', 'EDG', 'CRV', 'JNT', 'STR', 'LOA', 'DES'];
 const codes = rules.map(({ code }) => code);
 
 describe('the registry', () => {
@@ -16,7 +16,7 @@ describe('the registry', () => {
     });
 
     test('is sorted by group and number', () => {
-        const key = (code: string) => `${groups.indexOf(code.slice(0, 3))} ${code}`;
+        const key = (code: string) => `${`${groups.indexOf(code.slice(0, 3))}`.padStart(2)} ${code}`;
         expect(groups).toEqual(expect.arrayContaining(codes.map((code) => code.slice(0, 3))));
         expect(codes).toEqual(codes.toSorted((a, b) => (key(a) < key(b) ? -1 : 1)));
     });

@@ -4,6 +4,7 @@ import type { BuildStatement, Design, DesignDeclaration, Statement } from '../de
 import type {
     Allowance,
     Assembly,
+    CarriedLoad,
     Casework,
     CurveModel,
     Joint,
@@ -16,7 +17,7 @@ import type {
 import { CaseBuild } from './case-build.js';
 import { Construction } from './construction.js';
 import { withDescendants } from './descendants.js';
-import { evaluate } from './evaluate.js';
+import { evaluate, evaluateMeasure } from './evaluate.js';
 import { modelOfAssembly } from './model-of-assembly.js';
 import { curveModels } from './model-of-curves.js';
 import { modelOfOpening } from './model-of-opening.js';
@@ -149,6 +150,7 @@ function gather(construction: Construction, made: readonly Made[]): Casework {
     const pieces: Piece[] = [];
     const openings = new Map<string, Opening>();
     const joints: Joint[] = [];
+    const loads: CarriedLoad[] = [];
     const requirements: Requirement[] = [];
     const allowances: Allowance[] = [];
     const curves: CurveModel[] = [];
@@ -185,7 +187,7 @@ function gather(construction: Construction, made: readonly Made[]): Casework {
             }
             assemblies.push(modelOfAssembly(build, count, boxAround(boxes)));
             for (const room of build.openings) openings.set(room.path, modelOfOpening(room));
-            readSentences(construction, build, requirements, allowances);
+            readSentences(construction, build, { loads, requirements, allowances });
         }
         curves.push(...curveModels(outermost, own));
     }
@@ -201,6 +203,7 @@ function gather(construction: Construction, made: readonly Made[]): Casework {
         openings,
         joints,
         curves,
+        loads,
         requirements,
         allowances,
         things: things.all(),
@@ -237,7 +240,14 @@ function withInside(assemblies: readonly Assembly[]): readonly Assembly[] {
         .reverse();
 }
 
-function readSentences(construction: Construction, build: CaseBuild, requirements: Requirement[], allowances: Allowance[]): void {
+/** What the sentences of cases come to. */
+interface Sentences {
+    readonly loads: CarriedLoad[];
+    readonly requirements: Requirement[];
+    readonly allowances: Allowance[];
+}
+
+function readSentences(construction: Construction, build: CaseBuild, { loads, requirements, allowances }: Sentences): void {
     for (const { statement, scope } of build.sentences) {
         if (statement.is === 'require') requirements.push(judge(construction, statement, scope, build.path));
         if (statement.is === 'allow') {
@@ -249,9 +259,20 @@ function readSentences(construction: Construction, build: CaseBuild, requirement
                 ),
             );
         }
-        if (statement.is === 'hold' || statement.is === 'load')
-            for (const selector of statement.on) selectParts(construction, selector, build, scope);
+        if (statement.is === 'hold' || statement.is === 'load') loads.push(loadOf(construction, statement, build, scope));
     }
+}
+
+function loadOf(
+    construction: Construction,
+    statement: Extract<Statement, { is: 'hold' | 'load' }>,
+    build: CaseBuild,
+    scope: Scope,
+): CarriedLoad {
+    const parts = statement.on.flatMap((selector) => selectParts(construction, selector, build, scope)).map(({ path }) => path);
+    const { span } = statement;
+    if (statement.is === 'hold') return { is: 'goods', goods: statement.goods, count: statement.count, parts, span };
+    return { is: 'load', amount: evaluateMeasure(construction, statement.amount, scope), parts, span };
 }
 
 function readFileSentences(construction: Construction, requirements: Requirement[], allowances: Allowance[]): void {
@@ -276,12 +297,14 @@ function projectOf(construction: Construction): { readonly project?: ProjectMode
     };
     const units = thing?.properties.get('units');
     const [client, revision] = [text('client'), text('revision')];
+    const sag = thing?.properties.get('sag');
     const project: ProjectModel = {
         title: declaration.title ?? declaration.name,
         units: units?.is === 'word' && units.word === 'mm' ? 'mm' : 'in',
         notes: declaration.doc === undefined ? [] : [declaration.doc],
         ...(client === undefined ? {} : { client }),
         ...(revision === undefined ? {} : { revision }),
+        ...(sag?.is === 'measure' ? { sag: sag.measure } : {}),
     };
     return { project };
 }

@@ -287,7 +287,8 @@ export type Statement =
     | JoinStatement
     | {
           readonly is: 'hold';
-          readonly count: number;
+          /** On each of the parts; as many as fit where the text does not say. */
+          readonly count: number | undefined;
           readonly goods: DeclarationId;
           readonly on: readonly Expression[];
           readonly span: Span;

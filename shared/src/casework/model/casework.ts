@@ -31,6 +31,8 @@ export interface Casework {
     readonly joints: readonly Joint[];
     /** The curves that parts follow, once for each case that is built with one. */
     readonly curves: readonly CurveModel[];
+    /** What the parts carry, in the order of the text. */
+    readonly loads: readonly CarriedLoad[];
     readonly requirements: readonly Requirement[];
     readonly allowances: readonly Allowance[];
     /** Every material, species and other thing that was evaluated, by declaration id. */
@@ -49,6 +51,8 @@ export interface ProjectModel {
     readonly client?: string;
     readonly revision?: string;
     readonly units: 'in' | 'mm';
+    /** How much of its span a shelf may sag, where the project says it. */
+    readonly sag?: Measure;
     readonly notes: readonly string[];
 }
 
@@ -310,6 +314,19 @@ export interface JointStep {
     readonly inset?: Measure | undefined;
     readonly span: Span;
 }
+
+/** `hold Teapot on Tier[1]`, `load 25 lb/ft2 on Floor`: on each of the parts. */
+export type CarriedLoad =
+    /** So many of the goods, or as many as fit. */
+    | {
+          readonly is: 'goods';
+          readonly goods: string;
+          readonly count: number | undefined;
+          readonly parts: readonly Path[];
+          readonly span: Span;
+      }
+    /** A mass or a force, by itself, by length or by area; undefined where it could not be computed. */
+    | { readonly is: 'load'; readonly amount: Measure | undefined; readonly parts: readonly Path[]; readonly span: Span };
 
 /** Holds, fails, or holds as drawn but not when everything is at its worst. */
 export interface Requirement {

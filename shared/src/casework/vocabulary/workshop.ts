@@ -12,6 +12,7 @@ export const projectProperties: Properties = {
     client: property(shape.text, 'Who it is for.', 'client "Kiln Lane Pottery"'),
     revision: property(shape.text, 'Which state of the design this is.', 'revision "B"'),
     units: property(choice('in', 'mm'), 'How sizes are printed.', 'units mm'),
+    sag: property(shape.ratio, 'How much of its span a shelf may sag under what it carries; 1/144 where nothing is said.', 'sag 1/240'),
     route: property({ is: 'block', properties: routeProperties }, 'The way into the house.', 'route { doorway 32in x 80in   ceiling 8ft }'),
     match: sentences.match!,
 };

@@ -1,9 +1,8 @@
 /** Panels that are glued up face to face of several layers, which cauls press. */
 import type { Casework, Part } from '../../casework/index.js';
 import { real } from '../../quantity/index.js';
-import { type Wood, woodStrength } from '../../strength/index.js';
+import { thingProperty, type Wood, woodStrength } from '../../strength/index.js';
 import { namesInWords, partNamer } from '../part-names.js';
-import { thingProperty } from '../thing-values.js';
 
 /** Panels of one size, once for all. */
 export interface GluedPanel {

@@ -36,7 +36,7 @@ export function speakerFor(casework: Casework): Speaker {
 }
 
 /** The project's units, or else those that the first size of a case is written in. */
-function systemOf(casework: Casework): System {
+export function systemOf(casework: Casework): System {
     if (casework.project) return casework.project.units === 'mm' ? 'mm' : 'inch';
     for (const { width, height, depth } of casework.assemblies) {
         for (const size of [width, height, depth]) {

@@ -96,6 +96,8 @@ const groups: Readonly<Record<string, string>> = {
     EDG: 'Edges',
     CRV: 'Curves',
     JNT: 'Joints',
+    STR: 'Strength',
+    LOA: 'What the case holds',
     DES: 'Decisions',
 };
 

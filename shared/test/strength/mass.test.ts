@@ -1,10 +1,10 @@
 import { describe, expect, test } from 'vitest';
 import type { Casework, Piece } from '../../src/casework/index.js';
-import { densityOf, massOfPart } from '../../src/documents/mass.js';
 import { arcCurve, circularSegment, point } from '../../src/geometry/index.js';
 import { real } from '../../src/quantity/index.js';
-import { approximate, material, part, piece, size, span } from './casework-builder.js';
-import { bookcase, things, withPieces } from './sample-casework.js';
+import { densityOf, massOfPart } from '../../src/strength/mass.js';
+import { approximate, material, part, piece, size, span } from '../documents/casework-builder.js';
+import { bookcase, things, withPieces } from '../documents/sample-casework.js';
 
 const pound = 0.45359237;
 const cubicFoot = 304.8 ** 3;

@@ -1,0 +1,79 @@
+/** What stands under a shelf: boards that share its span, and boards on edge along it that bend with it. */
+import type { Casework, Part } from '../casework/index.js';
+import { tolerance } from '../geometry/index.js';
+import { real } from '../quantity/index.js';
+
+/** A stretch of a shelf between two supports, in millimetres from the left of the case. */
+export interface Stretch {
+    readonly from: number;
+    readonly to: number;
+}
+
+/** A board on edge along the whole span, right under the shelf: a kick, a rail, an apron. */
+export interface Bearer {
+    readonly part: Part;
+    /** Glued, it is one section with the shelf; otherwise the two bend together and slide past one another. */
+    readonly glued: boolean;
+}
+
+const lengthOf = ({ sizes }: Part, stage: 'opening' | 'finished'): number => {
+    const length = sizes[stage].length;
+    return length ? real.toNumber(length.quantity.value) : Number.NaN;
+};
+
+/** Between what holds it at its ends: without what goes into a dado there. */
+function clearStretch(part: Part): Stretch {
+    const { least, most } = part.box;
+    const span = lengthOf(part, 'opening');
+    const from = (least.x + most.x - span) / 2;
+    return { from, to: from + span };
+}
+
+/**
+ * The longest stretch of a shelf without a support: upright boards right under it carry it as its ends are carried. Each stretch is taken
+ * by itself, simply supported: that holds also when goods stand on one of them only. Undefined where its length is not known.
+ */
+export function longestStretch(casework: Casework, shelf: Part): Stretch | undefined {
+    const { from, to } = clearStretch(shelf);
+    if (!(to > from)) return undefined;
+    const posts = partsUnder(casework, shelf).filter(({ directions, box }) => {
+        const depth = shelf.box.most.y - shelf.box.least.y;
+        const shared = Math.min(box.most.y, shelf.box.most.y) - Math.max(box.least.y, shelf.box.least.y);
+        return directions.thickness === 'x' && box.least.x > from && box.most.x < to && shared >= depth / 2;
+    });
+    const ordered = posts.map(({ box }) => box).sort((a, b) => a.least.x - b.least.x);
+    let [longest, at]: [Stretch, number] = [{ from, to: from }, from];
+    for (const end of [...ordered.map(({ least, most }) => ({ stop: least.x, next: most.x })), { stop: to, next: to }]) {
+        if (end.stop - at > longest.to - longest.from) longest = { from: at, to: end.stop };
+        at = end.next;
+    }
+    return longest;
+}
+
+/** The boards on edge that run under the whole span of a shelf, joined to it. */
+export function bearersOf(casework: Casework, shelf: Part): readonly Bearer[] {
+    const { from, to } = clearStretch(shelf);
+    return partsUnder(casework, shelf).flatMap((part): readonly Bearer[] => {
+        const { directions, box } = part;
+        const runsAlong = directions.thickness === 'y' && directions.length === 'x';
+        const whole = box.least.x <= from + tolerance.fit && box.most.x >= to - tolerance.fit;
+        const under = box.least.y >= shelf.box.least.y - tolerance.fit && box.most.y <= shelf.box.most.y + tolerance.fit;
+        const joints = shelf.joints.map((index) => casework.joints[index]).filter((joint) => joint?.touching);
+        const joint = joints.find((one) => one?.enters === part.path || one?.receives === part.path);
+        if (!runsAlong || !whole || !under || !joint) return [];
+        return [{ part, glued: joint.steps.some(({ does }) => does === 'glue') }];
+    });
+}
+
+/** The parts of the same case whose tops lie at the underside of a shelf. */
+function partsUnder(casework: Casework, shelf: Part): readonly Part[] {
+    const outermost = outermostOf(shelf);
+    return [...casework.parts.values()].filter(
+        (part) => outermostOf(part) === outermost && Math.abs(part.box.most.z - shelf.box.least.z) <= tolerance.fit,
+    );
+}
+
+/** Boxes are measured from the corner of the outermost case. */
+function outermostOf({ path }: Part): string {
+    return path.split('.', 1)[0]!;
+}

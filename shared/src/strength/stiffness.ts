@@ -1,0 +1,71 @@
+/** How stiff and how strong materials are in bending, and how much more they give over the years. Megapascals. */
+import type { Casework, Thing } from '../casework/index.js';
+import { dimension, real } from '../quantity/index.js';
+import { isSolidWood, measureProperty, thingProperty } from './thing-values.js';
+
+export type WayOfGrain = 'along' | 'across' | 'none';
+
+/** Base units of a pressure are kilopascals. */
+const kilopascalsInMegapascal = 1000;
+
+function pressureOf(thing: Thing | undefined, name: string): number | undefined {
+    const measure = measureProperty(thing, name, dimension.pressure);
+    return measure && real.toNumber(measure.quantity.value) / kilopascalsInMegapascal;
+}
+
+/** What the strengths of a material are those of: solid wood has them from its species. */
+function bearerOf(casework: Casework, material: Thing): Thing | undefined {
+    return isSolidWood(material) && !material.properties.has('modulusOfElasticity')
+        ? thingProperty(casework, material, 'species')
+        : material;
+}
+
+/**
+ * The modulus of elasticity in bending, with its grain along the span or across it. Of solid wood only along the grain; of plywood that of
+ * its face grain. Undefined where nothing says it.
+ */
+export function modulusOf(casework: Casework, material: Thing, way: WayOfGrain): number | undefined {
+    const bearer = bearerOf(casework, material);
+    if (isSolidWood(material)) return way === 'across' ? undefined : pressureOf(bearer, 'modulusOfElasticity');
+    const byGrain = way === 'none' ? undefined : pressureOf(bearer, way === 'along' ? 'modulusAlong' : 'modulusAcross');
+    return byGrain ?? pressureOf(bearer, 'modulusOfElasticity');
+}
+
+export interface Creep {
+    /** Times the sag at once, after years in a dry room. */
+    readonly factor: number;
+    readonly source: string;
+}
+
+const solidCreep: Creep = { factor: 1.5, source: 'NDS-2018, 3.5.2: K_cr 1.5 for seasoned lumber used dry' };
+const plywoodCreep: Creep = { factor: 2, source: 'NDS-2018, 3.5.2: K_cr 2.0 for wood structural panels used dry' };
+const boardCreep: Creep = {
+    factor: 3.25,
+    source: 'Eurocode 5, Table 3.2: 1 + k_def of 2.25 for MDF.LA and particleboard P4 in service class 1; furniture boards have no value of their own',
+};
+
+/** What the years add, by the kind of material. */
+export function creepOf(material: Thing): Creep {
+    if (isSolidWood(material)) return solidCreep;
+    return material.family === 'fibreboard' || material.family === 'particleboard' || material.family === 'hardboard'
+        ? boardCreep
+        : plywoodCreep;
+}
+
+/** Average stress in bending at which it breaks; undefined where nothing says it. */
+export function ruptureOf(casework: Casework, material: Thing): number | undefined {
+    return pressureOf(bearerOf(casework, material), 'modulusOfRupture');
+}
+
+/**
+ * The share of its average breaking stress that a board may carry for years: half the boards are weaker than the average and the weakest in
+ * twenty by 1.645 times a spread of 16 % (Wood Handbook, Table 5-6, from memory), and what is carried for years is 0.6 of what is carried
+ * for minutes in wood and plywood, 0.3 in particleboard, 0.2 in fibreboard (Eurocode 5, Table 3.1, k_mod, permanent, service class 1, from
+ * memory), over a partial factor of 1.3 (Eurocode 5, Table 2.3, from memory).
+ */
+export function shareOfRupture(material: Thing): number {
+    const weakest = 1 - 1.645 * 0.16;
+    const duration =
+        material.family === 'particleboard' ? 0.3 : material.family === 'fibreboard' || material.family === 'hardboard' ? 0.2 : 0.6;
+    return (weakest * duration) / 1.3;
+}
