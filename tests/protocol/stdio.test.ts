@@ -92,6 +92,23 @@ test('a name leads to its declaration in the file that is used', async () => {
     expect(found.map(({ targetUri }) => targetUri)).toEqual([new URL('shop.case', uri).href]);
 });
 
+test('a shelf that sags under what it carries says so, until it has a nosing on edge', async () => {
+    const loaded = design.replace('hold Bowl on Tier[3]', 'load 40 lb/ft2 on Tier[3]');
+    const edge = 'edge front Nosed';
+    const sagging = () => latestDiagnostics()?.filter(({ code }) => code === 'STR-001');
+    const change = (version: number, text: string) =>
+        connection.sendNotification('textDocument/didChange', { textDocument: { uri, version }, contentChanges: [{ text }] });
+
+    await change(3, loaded.replace(edge, ''));
+    await expect.poll(sagging, { timeout: 10_000 }).toHaveLength(1);
+    expect(sagging()?.[0]).toMatchObject({ severity: 2, message: expect.stringMatching(/^`Tier\[3\]` sags 0\.4\d*in under 40 lb\/ft2/) });
+
+    await change(4, loaded.replace(edge, 'edge front nosing 3/4in of Walnut { high 1 1/2in }'));
+    await expect.poll(sagging, { timeout: 10_000 }).toEqual([]);
+    await change(5, design);
+    await expect.poll(latestDiagnostics, { timeout: 10_000 }).toEqual([]);
+});
+
 function ask<Answer>(method: string, position: Position): Promise<Answer> {
     return connection.sendRequest<Answer>(method, { textDocument: { uri }, position });
 }

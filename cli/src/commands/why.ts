@@ -1,6 +1,7 @@
 /** `why FILE PATH`: where a size comes from. */
 import type { Analysis } from 'casewright-language';
 import { closestWords, type LookUp, lookUp, type Measure, sayBoth, sayTolerance, whyText } from 'casewright-shared/casework';
+import { whySag } from 'casewright-shared/documents';
 import { CouldNotRun } from '../could-not-run.js';
 import { type ExitCode, exitCode } from '../exit-code.js';
 import { findingAsText } from '../findings/as-text.js';
@@ -18,6 +19,7 @@ import { visibleText } from '../visible-text.js';
  */
 export async function why(file: string, path: string, terminal: Terminal): Promise<ExitCode> {
     const analysis = await new Designs(terminal.workingFolder).analyse(file);
+    if (path.endsWith(sagEnding)) return explainSag(analysis, file, path, terminal);
     const found = lookUp(analysis.casework, path);
     const errors = foundIn([analysis], terminal.workingFolder).filter(({ record }) => record.severity === 'error');
     if (found.ok) {
@@ -32,6 +34,26 @@ export async function why(file: string, path: string, terminal: Terminal): Promi
         return exitCode.errorsFound;
     }
     throw noSuchSize(found, file, countFound(errors).error);
+}
+
+const sagEnding = '.sag';
+
+/**
+ * A sag is no size of the model: what is under it decides, and its calculation takes the place of a derivation.
+ * @throws CouldNotRun if there is no such part, or it carries nothing
+ */
+function explainSag({ casework }: Analysis, file: string, path: string, terminal: Terminal): ExitCode {
+    const ofPart = path.slice(0, -sagEnding.length);
+    const found = lookUp(casework, `${ofPart}.length`);
+    if ('missing' in found) throw noSuchSize({ ...found, missing: found.missing.replace(/\.length$/, '') }, file, 0);
+    const part = found.ok ? found.path.slice(0, found.path.lastIndexOf('.')) : ofPart;
+    const why = whySag(casework, part, {});
+    if (!why)
+        throw new CouldNotRun(`\`${part}\` has no \`sag\`: nothing is said to lie on it, or too little is known of it`, [
+            `say what it carries: \`load 20 lb/ft2 on ${part.slice(part.indexOf('.') + 1)}\``,
+        ]);
+    terminal.write(`${terminal.paint('strong', `${part}.sag = ${why.sag}`)}\n\n${visibleText(why.lines.join('\n'))}\n`);
+    return exitCode.sound;
 }
 
 function explanation(path: string, measure: Measure, analysis: Analysis, { workingFolder, paint }: Terminal): string {

@@ -21,6 +21,27 @@ describe('why', () => {
         );
     });
 
+    it('works out the sag of a shelf that carries something', async () => {
+        const loaded = bookcase
+            .replace(/\}\s*$/, '    load 10 lb on Low\n}\n')
+            .replace(/(material Ply[^\n]*?) \}/, '$1   modulusAlong 1000000 psi }');
+        const { run } = await shell({ 'a.case': loaded });
+        const { exitCode, out } = await run('why', 'a.case', 'Low.sag');
+        expect(exitCode).toBe(0);
+        expect(out).toMatch(/^Bookcase\.Low\.sag = [0-9.]+in at once, [0-9.]+in in years\n\n/);
+        expect(out).toContain('Clear span between its supports: L = 28.56in  (the design)');
+        expect(out).toMatch(/Sags at once: s = P L\^3 \/ \(48 EI\).* = [0-9.]+in {2}\(Wood Handbook/);
+    });
+
+    it('says that a shelf carries nothing', async () => {
+        const { run } = await shell({ 'a.case': bookcase });
+        const { exitCode, told } = await run('why', 'a.case', 'Low.sag');
+        expect(exitCode).toBe(2);
+        expect(told).toContain('`Bookcase.Low` has no `sag`: nothing is said to lie on it');
+        expect(told).toContain('`load 20 lb/ft2 on Low`');
+        expect((await run('why', 'a.case', 'Lwo.sag')).told).toContain('did you mean `Low`?');
+    });
+
     it('takes a path without the case where there is only one', async () => {
         const { run } = await shell({ 'a.case': bookcase });
         expect(await run('why', 'a.case', 'Low.length')).toEqual(await run('why', 'a.case', 'Bookcase.Low.length'));

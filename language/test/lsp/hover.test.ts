@@ -130,7 +130,8 @@ describe('hover over a part', () => {
           - material: \`Ply\`
           - edges: front: band 1/8in of Oak, round 1/16in
           - joints: Fixed into Left, Right; BackFix from back
-          - mass: 6.81lb (3.09kg)"
+          - mass: 6.81lb (3.09kg)
+          - sag: 1/32in shy (0.6mm) at once and 1/16in shy (1.3mm) in years under 2 Atlas; 1/4in shy (6.1mm) at once is the limit"
         `);
     });
 
@@ -150,6 +151,7 @@ describe('hover over a part', () => {
           - edges: front: band 1/8in of Oak, round 1/16in
           - joints: Fixed into Left, Right; BackFix from back
           - mass: 6.81lb (3.09kg)
+          - sag: 1/32in shy (0.6mm) at once and 1/16in shy (1.3mm) in years under 2 Atlas; 1/4in shy (6.1mm) at once is the limit
           - runs up to: \`Left.inner\`, \`Right.inner\`"
         `);
     });

@@ -9,6 +9,7 @@ import { materialList } from './material-list.js';
 import { modelDocument } from './model-document.js';
 import { offsetTable } from './offset-table.js';
 import type { ShopDocument } from './shop-document.js';
+import { strengthSheet } from './strength/strength-sheet.js';
 import { templates } from './templates.js';
 
 /** The formats a document may come in, by the end of their file names. */
@@ -16,7 +17,7 @@ export type FormatName = 'csv' | 'md' | 'json' | 'dxf' | 'svg' | 'pdf';
 
 export interface DocumentKind {
     /** What `build --only` calls it. */
-    readonly kind: 'cut-list' | 'materials' | 'curves' | 'fairness' | 'offsets' | 'templates' | 'cauls' | 'model';
+    readonly kind: 'cut-list' | 'materials' | 'curves' | 'fairness' | 'offsets' | 'templates' | 'cauls' | 'strength' | 'model';
     readonly title: string;
     /** One sentence: what it is for. */
     readonly description: string;
@@ -102,6 +103,19 @@ export const documentKinds: readonly DocumentKind[] = [
         missing: 'its shop says no `caul`, or nothing in it is glued up of layers',
         make: (casework, options) => {
             const sheet = caulSheet(casework, options);
+            return sheet && { is: 'sheet', sheet };
+        },
+    },
+    {
+        kind: 'strength',
+        title: 'Strength',
+        description:
+            'What each shelf carries, how far it sags at once and in years, and how near it is to breaking, to be followed with a pencil.',
+        formats: ['md', 'csv', 'json'],
+        fileName: 'strength',
+        missing: 'nothing in it is said to `hold` or `load` anything',
+        make: (casework, options) => {
+            const sheet = strengthSheet(casework, options);
             return sheet && { is: 'sheet', sheet };
         },
     },

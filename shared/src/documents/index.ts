@@ -19,3 +19,4 @@ export {
     sizeDirections,
 } from './sheet.js';
 export type { JsonObject, JsonValue, ShopDocument } from './shop-document.js';
+export { type SagInWords, whySag } from './strength/why-sag.js';

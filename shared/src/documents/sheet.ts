@@ -47,6 +47,8 @@ export type Row = Readonly<Record<string, Cell>>;
 export type Cell =
     | { readonly is: 'text'; readonly text: string }
     | { readonly is: 'count'; readonly count: number }
+    /** A plain number whose unit stands in another cell of its row, with its printed text. */
+    | { readonly is: 'number'; readonly number: number; readonly text: string }
     | { readonly is: 'amount'; readonly amount: Amount }
     | {
           readonly is: 'size';

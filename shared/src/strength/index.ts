@@ -11,10 +11,13 @@ export {
 export { type BentStrip, bentStrip } from './bent-strip.js';
 export { type CaulLoad, type CaulSection, caulCrown, caulLoad, clampPressure } from './caul.js';
 export { gluePressure, type PressureRange } from './glue-pressure.js';
-export { fitOf, type GoodsFit, type PartLoad, type RoomOnPart, roomOn, sizeOfGoods } from './loads.js';
+export { fitOf, type GoodsFit, type PartLoad, type RoomOnPart, roomOn, sizeOfGoods, standardGravity } from './loads.js';
 export { densityOf, massOfPart } from './mass.js';
 export { type SagLimit, sagLimitOf, visibleSag } from './sag-limit.js';
+export type { Section } from './section.js';
+export { type ShelfStrip, sectionOf } from './shelf-section.js';
 export { leastNosing, type ShelfSag, type ShelfStrength, shelfStrengths } from './shelves.js';
 export { areaOf, times, total, volumeOf } from './size-arithmetic.js';
+export { creepOf, ruptureFactors, ruptureOf, strengthSourceOf } from './stiffness.js';
 export { isSolidWood, measureProperty, roughThickness, sheetSizes, thingName, thingProperty, wordOf } from './thing-values.js';
 export { type WoodStrength, woodStrength } from './wood-strength.js';

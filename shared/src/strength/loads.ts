@@ -15,6 +15,8 @@ export interface PartLoad {
     readonly way: 'by area' | 'along' | 'at the middle';
     /** N/mm², N/mm or N, as its way says. */
     readonly intensity: number;
+    /** How many goods it is, and the mass of one in kilograms. */
+    readonly goods?: { readonly count: number; readonly mass: number };
 }
 
 /** Goods on a part: how many there is room for. */
@@ -84,7 +86,7 @@ function loadOf(casework: Casework, part: Part, load: CarriedLoad): PartLoad | u
     const fit = goods && fitOf(goods, load.count, room);
     if (!fit || fit.mass === undefined || room.wide <= 0) return undefined;
     const intensity = (fit.count * fit.mass * standardGravity) / room.wide;
-    return { says: `${fit.count} ${goods.name}`, span, way: 'along', intensity };
+    return { says: `${fit.count} ${goods.name}`, span, way: 'along', intensity, goods: { count: fit.count, mass: fit.mass } };
 }
 
 /** Base units are millimetres, kilograms and seconds: a force of one is a thousandth of a newton. */

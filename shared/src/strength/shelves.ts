@@ -1,7 +1,7 @@
 /** How far shelves sag under what they carry, at once and in years, and how near they come to breaking. */
 import type { Casework, CurveModel, Part, Thing } from '../casework/index.js';
 import { real } from '../quantity/index.js';
-import { type Beam, type BeamLoad, bendingOf, greatestMoment, greatestSag } from './beam.js';
+import { type Beam, type BeamLoad, bendingOf, type Extreme, greatestMoment, greatestSag } from './beam.js';
 import { loadsOn, type PartLoad, standardGravity } from './loads.js';
 import { massOfPart } from './mass.js';
 import { bendingStress } from './section.js';
@@ -22,6 +22,12 @@ export interface ShelfSag {
     readonly sagAtOnce: number;
     readonly sagInYears: number;
     readonly strips: readonly ShelfStrip[];
+    /** Of the core, front to back, at a distance from the left support. */
+    readonly depthAt: (x: number) => number;
+    /** The bending moment at a distance from the left support, in N mm. */
+    readonly momentAt: (x: number) => number;
+    /** Where that is greatest, and how great. */
+    readonly greatestMoment: Extreme;
     /** Of the strip that comes nearest to breaking; undefined where no strength is known. */
     readonly stress: StripStress | undefined;
 }
@@ -43,9 +49,16 @@ export interface UnknownShelf {
 
 export type ShelfStrength = ({ readonly is: 'known' } & ShelfSag) | ({ readonly is: 'unknown' } & UnknownShelf);
 
-/** All lying parts that carry something, in the order of building. */
+const found = new WeakMap<Casework, readonly ShelfStrength[]>();
+
+/** All lying parts that carry something, in the order of building. Computed once for each casework. */
 export function shelfStrengths(casework: Casework): readonly ShelfStrength[] {
-    return [...casework.parts.values()].flatMap((part) => strengthOf(casework, part) ?? []);
+    let shelves = found.get(casework);
+    if (!shelves) {
+        shelves = [...casework.parts.values()].flatMap((part) => strengthOf(casework, part) ?? []);
+        found.set(casework, shelves);
+    }
+    return shelves;
 }
 
 function strengthOf(casework: Casework, part: Part): ShelfStrength | undefined {
@@ -53,18 +66,15 @@ function strengthOf(casework: Casework, part: Part): ShelfStrength | undefined {
     const [first, ...others] = loadsOn(casework, part);
     if (!first) return undefined;
     const stretch = longestStretch(casework, part);
-    const found = stripsOfShelf(casework, part);
-    if (!found.ok || !stretch) return { is: 'unknown', part, load: first, material: found.ok ? undefined : found.unknown };
-    const shelf = shelfOver(casework, part, stretch, found.strips);
-    const { span } = shelf;
+    const section = stripsOfShelf(casework, part);
+    if (!section.ok || !stretch) return { is: 'unknown', part, load: first, material: section.ok ? undefined : section.unknown };
+    const shelf = shelfOver(casework, part, stretch, section.strips);
     const results = [first, ...others].map((load) => sagUnder(shelf, load));
     const worst = results.reduce((a, b) => (b.sagAtOnce > a.sagAtOnce ? b : a));
     return {
         is: 'known',
         part,
-        span,
-        strips: found.strips,
-        ownWeight: shelf.ownWeight,
+        ...shelf,
         ...worst,
         stress: stressOf(casework, worst.stresses),
     };
@@ -86,7 +96,7 @@ interface Shelf {
     readonly ownWeight: number;
 }
 
-type UnderLoad = Pick<ShelfSag, 'load' | 'loadForce' | 'sagAtOnce' | 'sagInYears'> & {
+type UnderLoad = Pick<ShelfSag, 'load' | 'loadForce' | 'sagAtOnce' | 'sagInYears' | 'momentAt' | 'greatestMoment'> & {
     readonly stresses: readonly Omit<StripStress, 'allowable'>[];
 };
 
@@ -111,6 +121,8 @@ function sagUnder(shelf: Shelf, load: PartLoad): UnderLoad {
         loadForce: whole - shelf.ownWeight,
         sagAtOnce: greatestSag(now, bending).value,
         sagInYears: greatestSag(beam('in years'), bending).value,
+        momentAt: bending.momentAt,
+        greatestMoment: moment,
         stresses: section.strips.map((strip, index) => ({
             strip: strips[index]!,
             stress: bendingStress(section, strip, moment.value),

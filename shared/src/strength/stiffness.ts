@@ -1,7 +1,7 @@
 /** How stiff and how strong materials are in bending, and how much more they give over the years. Megapascals. */
 import type { Casework, Thing } from '../casework/index.js';
 import { dimension, real } from '../quantity/index.js';
-import { isSolidWood, measureProperty, thingProperty } from './thing-values.js';
+import { isSolidWood, measureProperty, thingProperty, wordOf } from './thing-values.js';
 
 export type WayOfGrain = 'along' | 'across' | 'none';
 
@@ -41,7 +41,7 @@ const solidCreep: Creep = { factor: 1.5, source: 'NDS-2018, 3.5.2: K_cr 1.5 for 
 const plywoodCreep: Creep = { factor: 2, source: 'NDS-2018, 3.5.2: K_cr 2.0 for wood structural panels used dry' };
 const boardCreep: Creep = {
     factor: 3.25,
-    source: 'Eurocode 5, Table 3.2: 1 + k_def of 2.25 for MDF.LA and particleboard P4 in service class 1; furniture boards have no value of their own',
+    source: 'Eurocode 5, Table 3.2: 1 + k_def, 2.25 for MDF.LA and particleboard P4 in service class 1, the nearest to furniture boards',
 };
 
 /** What the years add, by the kind of material. */
@@ -57,15 +57,30 @@ export function ruptureOf(casework: Casework, material: Thing): number | undefin
     return pressureOf(bearerOf(casework, material), 'modulusOfRupture');
 }
 
-/**
- * The share of its average breaking stress that a board may carry for years: half the boards are weaker than the average and the weakest in
- * twenty by 1.645 times a spread of 16 % (Wood Handbook, Table 5-6, from memory), and what is carried for years is 0.6 of what is carried
- * for minutes in wood and plywood, 0.3 in particleboard, 0.2 in fibreboard (Eurocode 5, Table 3.1, k_mod, permanent, service class 1, from
- * memory), over a partial factor of 1.3 (Eurocode 5, Table 2.3, from memory).
- */
-export function shareOfRupture(material: Thing): number {
-    const weakest = 1 - 1.645 * 0.16;
+/** Where the stiffness and strength of a material come from, in the words of the library or the shop. */
+export function strengthSourceOf(casework: Casework, material: Thing): string | undefined {
+    const bearer = bearerOf(casework, material);
+    return wordOf(bearer?.properties.get('strengthSource')) ?? wordOf(bearer?.properties.get('source'));
+}
+
+/** What average breaking stress is multiplied by, and divided by, for what a board may carry for years. */
+export interface RuptureFactors {
+    /** The weakest board in twenty is weaker than the average by 1.645 times a spread of 16 % (Wood Handbook, Table 5-6, from memory). */
+    readonly weakest: number;
+    /** What is carried for years over what is carried for minutes (Eurocode 5, Table 3.1, k_mod, permanent, service class 1, from memory). */
+    readonly duration: number;
+    /** Eurocode 5, Table 2.3, from memory. */
+    readonly partial: number;
+}
+
+export function ruptureFactors(material: Thing): RuptureFactors {
     const duration =
         material.family === 'particleboard' ? 0.3 : material.family === 'fibreboard' || material.family === 'hardboard' ? 0.2 : 0.6;
-    return (weakest * duration) / 1.3;
+    return { weakest: 1 - 1.645 * 0.16, duration, partial: 1.3 };
+}
+
+/** The share of its average breaking stress that a board may carry for years. */
+export function shareOfRupture(material: Thing): number {
+    const { weakest, duration, partial } = ruptureFactors(material);
+    return (weakest * duration) / partial;
 }

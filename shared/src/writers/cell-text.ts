@@ -10,6 +10,7 @@ export function cellText(cell: Cell | undefined): string {
     if (!cell) return '';
     switch (cell.is) {
         case 'text':
+        case 'number':
             return cell.text;
         case 'count':
             return String(cell.count);

@@ -43,6 +43,7 @@ function fieldsOf(row: Row, columns: readonly Column[], sized: readonly Column[]
 
 function fieldOf(cell: Cell | undefined, unit: Unit | undefined): string {
     if (cell?.is === 'amount') return numberIn(cell.amount, unit);
+    if (cell?.is === 'number') return formatNumber(cell.number, { decimals: 6, zeros: 'dropped' });
     return cell?.is === 'count' ? cellText(cell) : asPlainText(cellText(cell));
 }
 

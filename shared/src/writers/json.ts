@@ -63,6 +63,8 @@ function cellAsData(cell: Cell | undefined, unit: Unit | undefined): JsonValue {
             return cell.text;
         case 'count':
             return cell.count;
+        case 'number':
+            return cell.number;
         case 'amount':
             return amountAsData(cell.amount, unit);
         case 'size':

@@ -210,6 +210,7 @@ test('every kind of document has its own name and file name, and a title', () =>
         ['offsets', 'md', 'csv', 'json'],
         ['templates', 'pdf', 'svg', 'dxf'],
         ['cauls', 'md', 'csv', 'json'],
+        ['strength', 'md', 'csv', 'json'],
         ['model', 'json'],
     ]);
     expect(new Set(documentKinds.map(({ fileName }) => fileName)).size).toBe(documentKinds.length);

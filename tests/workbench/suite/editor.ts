@@ -43,6 +43,19 @@ suite('Casewright in the editor', () => {
         await until('no diagnostic', () => errorsOf(design).length === 0);
     });
 
+    test('a shelf that sags says so, until it has a nosing on edge', async () => {
+        const sagging = () => vscode.languages.getDiagnostics(design.uri).filter(({ message }) => message.includes('sags'));
+        await replace(design, 'hold Bowl on Tier[3]', 'load 40 lb/ft2 on Tier[3]');
+        await replace(design, 'edge front Nosed }', '}');
+        const [found] = await until('a warning', () => sagging().length > 0 && sagging());
+        equal(found?.severity, vscode.DiagnosticSeverity.Warning);
+        await replace(design, 'of Mdf   }', 'of Mdf   edge front nosing 3/4in of Walnut { high 1 1/2in } }');
+        await until('no warning', () => sagging().length === 0);
+        await replace(design, 'edge front nosing 3/4in of Walnut { high 1 1/2in } }', 'edge front Nosed }');
+        await replace(design, 'load 40 lb/ft2 on Tier[3]', 'hold Bowl on Tier[3]');
+        await until('no diagnostic', () => vscode.languages.getDiagnostics(design.uri).length === 0);
+    });
+
     test('a part says its sizes under the pointer, in both unit systems', async () => {
         const hovers = await ask<vscode.Hover[]>('vscode.executeHoverProvider', place(design, 'Floor at 4in'));
         const text = hovers

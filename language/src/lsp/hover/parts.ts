@@ -1,6 +1,8 @@
 // Hovers over parts: sizes at every stage, material, edges, joints, mass. Knows casework: nothing of the syntax tree.
 import type { Casework, Part, Stage } from 'casewright-shared/casework';
 import { edgesInWords, massOfPart, namesInWords, printStyle } from 'casewright-shared/documents';
+import { quantity, unitNamed } from 'casewright-shared/quantity';
+import { sagLimitOf, shelfStrengths } from 'casewright-shared/strength';
 import { paragraphs, table } from './markdown.js';
 import { inBothSystems } from './measures.js';
 
@@ -62,6 +64,7 @@ function facts(parts: readonly Part[], casework: Casework): string {
         ['front edge', parts.length === 1 ? frontEdge(first, casework) : undefined],
         ['joints', joints(parts, casework)],
         ['mass', mass(first, casework)],
+        ['sag', sag(first, casework)],
         ['runs up to', parts.length === 1 ? bounds(first) : undefined],
     ];
     return lines.flatMap(([label, text]) => (text === undefined || text === '' ? [] : [`- ${label}: ${text}`])).join('\n');
@@ -107,6 +110,17 @@ function joints(parts: readonly Part[], casework: Casework): string {
 function mass(part: Part, casework: Casework): string | undefined {
     const found = massOfPart(casework, part);
     return found && inBothSystems(found, casework);
+}
+
+/** How far a shelf sags under what it carries: `0.038in (1mm) at once and 0.082in (2.1mm) in years under 8 Teapot; 0.258in (6.5mm) at once is the limit` */
+function sag({ path }: Part, casework: Casework): string | undefined {
+    const shelf = shelfStrengths(casework).find(({ part }) => part.path === path);
+    if (shelf?.is !== 'known') {
+        return undefined;
+    }
+    const say = (millimetres: number) => inBothSystems(quantity.of(millimetres, unitNamed('mm')), casework);
+    const limit = shelf.span * sagLimitOf(casework).share;
+    return `${say(shelf.sagAtOnce)} at once and ${say(shelf.sagInYears)} in years under ${shelf.load.says}; ${say(limit)} at once is the limit`;
 }
 
 /** Who the part would have run through, had it been written earlier. */

@@ -1,0 +1,86 @@
+/** The strength sheet: each check with its formula, inputs, sources, result and limit, so that another can follow it with a pencil. */
+import type { Casework } from '../../casework/index.js';
+import { type ShelfSag, type ShelfStrength, sagLimitOf, shelfStrengths } from '../../strength/index.js';
+import type { DocumentOptions } from '../document-options.js';
+import { onlyBuilt } from '../only-built.js';
+import { namesInWords, partNamer } from '../part-names.js';
+import { type PrintStyle, printStyle } from '../print-style.js';
+import { projectFacts } from '../project-facts.js';
+import type { Group, Sheet } from '../sheet.js';
+import { shelfSteps } from './shelf-steps.js';
+import { inWords, rowOf, type Step, strengthColumns, unitsOf } from './worked.js';
+
+/** A calculation and what it is of. */
+export interface Calculation {
+    readonly heading: string;
+    readonly steps: readonly Step[];
+    readonly notes: readonly string[];
+}
+
+/** Of all that is built; undefined where nothing of it is to carry anything. */
+export function strengthSheet(evaluated: Casework, options: Pick<DocumentOptions, 'units'>): Sheet | undefined {
+    const casework = onlyBuilt(evaluated);
+    const print = printStyle(casework, options);
+    const calculations = shelfCalculations(casework, print);
+    if (calculations.length === 0) return undefined;
+    return {
+        kind: 'strength',
+        title: 'Strength',
+        facts: [...projectFacts(casework, print), { label: 'Who decides', text: whoDecides }],
+        columns: strengthColumns,
+        groups: [summary(calculations), ...calculations.map(groupOf)],
+        notes: [
+            'Numbers are rounded to four figures where they are printed and not before: a pencil may differ in the last one.',
+            'Shelves are taken as beams on two supports that hold them and do not clamp them; what glue and screws at the ends add is not counted on. Deflection by shear is in the tabulated stiffness of wood (Wood Handbook FPL-GTR-282, Table 5-3b, note c).',
+            'Strengths are those that the materials state. Of averages half the boards are weaker; single boards vary in stiffness by 22 % (from memory of Wood Handbook, Table 5-6).',
+            'The years are those in a dry, heated room. In damp or heat wood creeps two or three times as far (Wood Handbook FPL-GTR-282, chapter 5).',
+        ],
+    };
+}
+
+const whoDecides =
+    'these are figures for the maker at work; local codes and a licensed professional decide what is safe, and what an anchor in a wall holds';
+
+/** What each check comes to, one line each. */
+function summary(calculations: readonly Calculation[]): Group {
+    const rows = calculations.flatMap(({ heading, steps }) =>
+        steps.flatMap(({ judged, verdict }) =>
+            judged && verdict ? [rowOf('Summary', { what: `${heading}: ${judged.what}`, figures: judged.figures, verdict })] : [],
+        ),
+    );
+    return { heading: 'Summary', rows, notes: [] };
+}
+
+function groupOf({ heading, steps, notes }: Calculation): Group {
+    return { heading, rows: steps.map((step) => rowOf(heading, step)), notes };
+}
+
+/** Shelves whose calculation is the same, step by step, are one. */
+function shelfCalculations(casework: Casework, print: PrintStyle): readonly Calculation[] {
+    const nameOf = partNamer(casework);
+    const context = { casework, units: unitsOf(print), limit: sagLimitOf(casework) };
+    const alike = new Map<string, { readonly shelf: ShelfStrength; readonly steps: readonly Step[]; readonly names: string[] }>();
+    for (const shelf of shelfStrengths(casework)) {
+        const steps = shelf.is === 'known' ? shelfSteps(shelf, context) : unknownSteps(shelf);
+        const key = `${shelf.load.says} ${inWords(steps)}`;
+        const known = alike.get(key);
+        if (known) known.names.push(nameOf(shelf.part.path));
+        else alike.set(key, { shelf, steps, names: [nameOf(shelf.part.path)] });
+    }
+    return [...alike.values()].map(({ shelf, steps, names }) => ({
+        heading: `${namesInWords(names)}, carrying ${shelf.load.says}`,
+        steps,
+        notes: shelf.is === 'known' ? shelfNotes(shelf) : [],
+    }));
+}
+
+function unknownSteps({ material }: Extract<ShelfStrength, { readonly is: 'unknown' }>): readonly Step[] {
+    const reason = material ? `nothing says how stiff ${material.name} is` : 'its span or its layers are not known';
+    return [{ what: 'Sags', figures: reason, verdict: 'not known', judged: { what: 'sag', figures: reason } }];
+}
+
+function shelfNotes({ strips }: ShelfSag): readonly string[] {
+    const bearers = strips.filter(({ role }) => role === 'bearer').map(({ name }) => name);
+    if (bearers.length === 0) return [];
+    return [`Under it runs ${bearers.join(' and ')}, which bends with it. That it may also stand on the floor is not counted on.`];
+}

@@ -1,0 +1,162 @@
+/** The strength sheet: everything on it can be worked out again from what stands on it. */
+import { readFileSync } from 'node:fs';
+import { Ajv2020 } from 'ajv/dist/2020.js';
+import { documentKinds, type Group, type Row, type Sheet } from 'casewright-shared/documents';
+import { writeDocument } from 'casewright-shared/writers';
+import { describe, expect, it } from 'vitest';
+import { allDesigns, analyseFile, analyseText } from './analysed.js';
+
+const schema = JSON.parse(readFileSync(new URL('../../shared/schema/sheet.schema.json', import.meta.url), 'utf8'));
+const validate = new Ajv2020({ strict: true, strictTypes: false, allowUnionTypes: true, allErrors: true }).compile(schema);
+const options = { locate: () => ({ file: '', line: 1, column: 1 }), findings: [] };
+const strength = documentKinds.find(({ kind }) => kind === 'strength')!;
+
+async function sheetOf(text: string, units?: 'in' | 'mm'): Promise<Sheet> {
+    const { casework } = await analyseText(text);
+    const made = strength.make(casework, { ...options, ...(units ? { units } : {}) });
+    if (made?.is !== 'sheet') throw new Error('there is no sheet');
+    return made.sheet;
+}
+
+const calculations = (sheet: Sheet): readonly Group[] => sheet.groups.slice(1);
+const textIn = (row: Row, key: string) => (row[key]?.is === 'text' ? row[key].text : '');
+function numberOf({ rows }: Group, symbol: string): number {
+    const cell = rows.find((row) => textIn(row, 'symbol') === symbol)?.value;
+    if (cell?.is !== 'number') throw new Error(`there is no ${symbol}`);
+    return cell.number;
+}
+
+const stand = (shelf: string, load: string) => `
+use casewright.species
+use casewright.panels
+material Mdf like FibreboardThreeQuarter
+material Oak : lumber { species RedOak   rough 4/4   planed 3/4in }
+goods Box { size 8in wide 10in deep 6in high   mass 12lb }
+case Stand of Mdf {
+    width 36in
+    height 40in
+    depth 12in
+    side Left, Right
+    ${shelf}
+    join every shelf to every side with { glue }
+    ${load}
+}
+`;
+
+describe('a sheet in inches', () => {
+    // The same 34 1/2in of 3/4in fibreboard as in the beam formula 5 w L⁴ / 384 E I (Wood Handbook FPL-GTR-282, Table 9-1), worked out here
+    // from E = 520,000 psi, 12in deep, 40 lb/ft2 and 48 lb/ft3.
+    it('has the load, the section and the sag of a plain shelf', async () => {
+        const [group] = calculations(await sheetOf(stand('shelf Low at 12in', 'load 40 lb/ft2 on Low')));
+        const [span, along, rigidity] = [34.5, (40 * 12) / 144 + (12 * 0.75 * 48) / 1728, (520_000 * 12 * 0.75 ** 3) / 12];
+        expect(numberOf(group!, 'L')).toBeCloseTo(span, 9);
+        expect(numberOf(group!, 'w')).toBeCloseTo(along, 6);
+        expect(numberOf(group!, 'EI')).toBeCloseTo(rigidity, 3);
+        expect(numberOf(group!, 's')).toBeCloseTo((5 * along * span ** 4) / (384 * rigidity), 6);
+        expect(numberOf(group!, 's max')).toBeCloseTo(span / 144, 9);
+        expect(numberOf(group!, 'M')).toBeCloseTo((along * span ** 2) / 8, 4);
+        expect(numberOf(group!, 'f')).toBeCloseTo((6 * along * span ** 2) / 8 / (12 * 0.75 ** 2), 4);
+        // Eurocode 5, Table 3.2: 1 + 2.25
+        expect(numberOf(group!, 's years')).toBeCloseTo(3.25 * numberOf(group!, 's'), 6);
+        expect(group!.rows.map((row) => textIn(row, 'verdict')).filter((word) => word !== '')).toEqual(['fails', 'to be noted', 'holds']);
+    });
+
+    it('has a load at the middle with its own formula, and goods by their number', async () => {
+        const [point] = calculations(await sheetOf(stand('shelf Low at 12in', 'load 30 lb on Low')));
+        const [own, rigidity] = [0.25, (520_000 * 12 * 0.75 ** 3) / 12];
+        const sag = (30 * 34.5 ** 3) / (48 * rigidity) + (5 * own * 34.5 ** 4) / (384 * rigidity);
+        expect(numberOf(point!, 's')).toBeCloseTo(sag, 6);
+        expect(numberOf(point!, 'M')).toBeCloseTo((30 * 34.5) / 4 + (own * 34.5 ** 2) / 8, 4);
+        const [goods] = calculations(await sheetOf(stand('shelf Low at 12in', 'hold Box on Low')));
+        expect(numberOf(goods!, 'W1')).toBeCloseTo(48, 9);
+        expect(numberOf(goods!, 'w1')).toBeCloseTo(48 / 34.5, 9);
+    });
+
+    it('says who decides, first of all', async () => {
+        const sheet = await sheetOf(stand('shelf Low at 12in', 'load 40 lb/ft2 on Low'));
+        expect(sheet.facts).toContainEqual({
+            label: 'Who decides',
+            text: expect.stringContaining('local codes and a licensed professional'),
+        });
+        expect(sheet.groups[0]).toMatchObject({ heading: 'Summary' });
+        expect(sheet.groups[0]!.rows).toHaveLength(3);
+    });
+
+    it('has nothing of a shelf of which nothing is known but that', async () => {
+        const text = stand('shelf Low at 12in of Ply', 'load 40 lb/ft2 on Low').replace(
+            'material Oak',
+            'material Ply : plywood { thickness 3/4in }\nmaterial Oak',
+        );
+        const [group] = calculations(await sheetOf(text));
+        expect(group!.rows).toHaveLength(1);
+        expect(textIn(group!.rows[0]!, 'verdict')).toBe('not known');
+        expect(textIn(group!.rows[0]!, 'figures')).toBe('nothing says how stiff Ply is');
+    });
+
+    it('takes shelves that are worked out alike as one', async () => {
+        const sheet = await sheetOf(stand('shelf Tier[3] clear equal', 'load 10 lb/ft2 on every Tier'));
+        expect(calculations(sheet).map(({ heading }) => heading)).toEqual(['Tier[1..3], carrying 10 lb/ft2']);
+    });
+});
+
+it('comes in millimetres with the same sag', async () => {
+    const text = stand('shelf Low at 12in { edge front nosing 3/4in of Oak { high 1 1/2in } }', 'load 40 lb/ft2 on Low');
+    const [[inches], [metric]] = [calculations(await sheetOf(text, 'in')), calculations(await sheetOf(text, 'mm'))];
+    for (const symbol of ['L', 's', 's years', 'y']) expect(numberOf(metric!, symbol)).toBeCloseTo(numberOf(inches!, symbol) * 25.4, 6);
+    // 1 psi is 0.006894757 MPa (NIST SP 811)
+    expect(numberOf(metric!, 'E1') / numberOf(inches!, 'E1')).toBeCloseTo(0.006894757, 9);
+    expect(numberOf(metric!, 'w') / numberOf(inches!, 'w')).toBeCloseTo(4.4482216 / 25.4, 6);
+});
+
+describe('what stands under a shelf carries with it', () => {
+    const sagOf = async (shelf: string) => numberOf(calculations(await sheetOf(stand(shelf, 'load 40 lb/ft2 on Low')))[0]!, 's');
+
+    // Transformed section (Wood Handbook FPL-GTR-282, chapter 9), worked out here: 12 x 3/4in of 520,000 psi over 3/4 x 3 1/4in of 1,820,000 psi.
+    it('a rail that is glued under it is one section with it', async () => {
+        const [core, rail] = [520_000 * 12 * 0.75, 1.82e6 * 0.75 * 3.25];
+        const axis = (core * 0.375 + rail * 2.375) / (core + rail);
+        const rigidity = core * (0.75 ** 2 / 12 + (0.375 - axis) ** 2) + rail * (3.25 ** 2 / 12 + (2.375 - axis) ** 2);
+        const [group] = calculations(
+            await sheetOf(
+                stand(
+                    'shelf Low at 4in\n kick of Oak at 2in behind Low.front\n join kick to Low, every side with { glue }',
+                    'load 40 lb/ft2 on Low',
+                ),
+            ),
+        );
+        expect(numberOf(group!, 'EI')).toBeCloseTo(rigidity, 2);
+    });
+
+    it('one that is only screwed adds what it has by itself', async () => {
+        const [group] = calculations(
+            await sheetOf(
+                stand(
+                    'shelf Low at 4in\n kick of Oak at 2in behind Low.front\n join kick to Low, every side with { screw #8 x 1 1/4in count 4 }',
+                    'load 40 lb/ft2 on Low',
+                ),
+            ),
+        );
+        expect(numberOf(group!, 'EI')).toBeCloseTo((520_000 * 12 * 0.75 ** 3) / 12 + (1.82e6 * 0.75 * 3.25 ** 3) / 12, 2);
+    });
+
+    it('a divider under it halves its span: its sag goes with the fourth power', async () => {
+        const plain = await sagOf('shelf Low at 12in');
+        const shared = await sagOf('shelf Low at 12in\n divider Post below Low at middle\n join Post to Low with { glue }');
+        const half = (34.5 - 0.75) / 2;
+        expect(shared / plain).toBeCloseTo((half / 34.5) ** 4, 6);
+    });
+});
+
+describe('all designs', async () => {
+    const sheetKinds = documentKinds.filter(({ formats }) => formats.includes('json') && formats.includes('csv'));
+
+    it.each(await allDesigns())('$name: every sheet keeps the schema', async ({ path }) => {
+        const { casework } = await analyseFile(path);
+        for (const kind of sheetKinds) {
+            const made = kind.make(casework, options);
+            if (!made) continue;
+            validate(JSON.parse((await writeDocument(made, 'json')) as string));
+            expect(validate.errors, kind.kind).toBeNull();
+        }
+    });
+});
