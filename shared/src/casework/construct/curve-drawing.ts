@@ -49,6 +49,8 @@ export interface CurveContext {
 export interface DrawnPiece {
     readonly curve: Curve;
     readonly span: Span;
+    /** Of a line through points, where each of those is said, by rising abscissa. */
+    readonly points?: readonly Span[];
 }
 
 /** One piece as it is written: from where the one before it ends to its own `to`. */
@@ -72,7 +74,12 @@ export function drawPieces(context: CurveContext, frame: CurveFrame): readonly D
         if (Math.abs(end.x - start.x) > tolerance.geometry) sense = way;
         const curve = drawPiece(context, frame, { start, end, shape, before: drawn.at(-1)?.curve, to });
         if (!curve) return undefined;
-        drawn.push({ curve, span: { ...to.span, end: Math.max(to.span.end, shape?.span.end ?? 0) } });
+        const points = shape?.value?.is === 'points' ? shape.value.points.map((one) => one.span) : undefined;
+        drawn.push({
+            curve,
+            span: { ...to.span, end: Math.max(to.span.end, shape?.span.end ?? 0) },
+            ...(points ? { points: way < 0 ? points.reverse() : points } : {}),
+        });
         start = end;
     }
     return drawn;

@@ -46,7 +46,12 @@ function curveModel(declared: DeclaredCurve, law: CurveLaw, parts: readonly Part
     const batten = battenOf(build.construction, law.declaration);
     const followers = parts.filter((part) => part.frontCurve === law.path);
     const { shown } = declared;
-    const pieces = declared.shownPieces.map((piece) => ({ kind: piece.curve.kind, over: piece.curve.span, span: piece.span }));
+    const pieces = declared.shownPieces.map((piece) => ({
+        kind: piece.curve.kind,
+        over: piece.curve.span,
+        span: piece.span,
+        ...(piece.points ? { points: piece.points } : {}),
+    }));
     return {
         path: law.path,
         name,

@@ -259,6 +259,8 @@ export interface CurvePiece {
     /** Over which abscissas it runs. */
     readonly over: Interval;
     readonly span: Span;
+    /** Of a line through points, where each of those is said, by rising abscissa. */
+    readonly points?: readonly Span[];
 }
 
 /** What is cut from stock. */

@@ -29,8 +29,8 @@ case Stand of Ply {
     depth  Sweep
     curve Sweep of depth over height {
         from 16in at bottom
-        »to   12in at top
-        fair through 16 3/8in at 12in, 15 15/16in at 24in, 15 5/8in at 36in, 14 1/8in at 48in«
+        to   12in at top
+        fair through 16 3/8in at 12in, »15 15/16in at 24in«, 15 5/8in at 36in, 14 1/8in at 48in
     }
     side Left, Right
 }
@@ -45,8 +45,8 @@ case Stand of Ply {
     depth  Sweep
     curve Sweep of depth over height {
         from 15in at bottom
-        »to   11in at top
-        fair through 14in at 10in, 15in at 20in, 12in at 40in«
+        to   11in at top
+        fair through 14in at 10in, »15in at 20in«, 12in at 40in
     }
     side Left, Right
 }
@@ -92,14 +92,14 @@ case Stand of Ply {
     check(casework, report) {
         const speaker = speakerFor(casework);
         for (const line of declaredCurvesIn(casework)) {
-            for (const { curve, span } of piecesOf(line)) {
+            for (const { curve, span, points } of piecesOf(line)) {
                 const stray = isFair(curve) ? strayPoint(curve) : undefined;
                 if (!stray) continue;
                 const off = speaker.millimetres(Math.round(Math.abs(stray.off) / sixtyFourth) * sixtyFourth || sixtyFourth);
                 const side = stray.off > 0 ? 'before' : 'behind';
                 const place = `${speaker.millimetres(stray.point.y)} at ${speaker.millimetres(stray.point.x)}`;
                 report({
-                    span,
+                    span: points[stray.index - 1] ?? span,
                     ...(line.parts[0] === undefined ? {} : { part: line.parts[0] }),
                     message: `the point ${place} of \`${line.name}\` is out of line: it lies ${off} ${side} the line that the others make, and turns it back and forth there`,
                     hint: `take it out, or move it by ${off}; where the wave is meant, give that bend a second point`,
@@ -120,6 +120,8 @@ const unseen = 25.4 / 16;
 const dent = 0.02;
 
 interface StrayPoint {
+    /** Among the points of the curve, its ends counted. */
+    readonly index: number;
     readonly point: Point;
     /** Above zero where it is before the line, towards the room. */
     readonly off: number;
@@ -146,7 +148,7 @@ function strayPoint(curve: FairCurve): StrayPoint | undefined {
         const { scaledCurvatureVariation: uneven } = fairnessOf(without.curve);
         if (left >= turns || left > fewest || (left === fewest && uneven >= fairest) || Math.abs(off) <= unseen) continue;
         if (isSerpentine && Math.abs(off) >= dent * distance(points[index - 1] as Point, points[index + 1] as Point)) continue;
-        [found, fewest, fairest] = [{ point, off }, left, uneven];
+        [found, fewest, fairest] = [{ index, point, off }, left, uneven];
     }
     return found;
 }

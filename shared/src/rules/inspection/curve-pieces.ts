@@ -26,9 +26,19 @@ export function suddenChangesIn(
     });
 }
 
+export interface SaidPiece {
+    readonly curve: Curve;
+    readonly span: Span;
+    /** Where the points between its ends are said. */
+    readonly points: readonly Span[];
+}
+
 /** The curves of the pieces, with the words that say each. */
-export function piecesOf(line: CurveModel & { readonly curve: Curve }): readonly { readonly curve: Curve; readonly span: Span }[] {
+export function piecesOf(line: CurveModel & { readonly curve: Curve }): readonly SaidPiece[] {
     const { curve } = line;
     const curves = isJoined(curve) ? curve.pieces : [curve];
-    return curves.map((piece, index) => ({ curve: piece, span: line.pieces[index]?.span ?? line.nameSpan }));
+    return curves.map((piece, index) => {
+        const { span = line.nameSpan, points = [] } = line.pieces[index] ?? {};
+        return { curve: piece, span, points };
+    });
 }
