@@ -12,6 +12,8 @@ export interface DrawnLine {
     readonly role: LineRole;
     readonly runs: readonly ArcRun[];
     readonly closed: boolean;
+    /** Of a line that belongs to the legend, and not to what is drawn at full size. */
+    readonly isLegend?: true;
 }
 
 export interface DrawnText {
@@ -23,12 +25,24 @@ export interface DrawnText {
     readonly anchor: 'start' | 'middle' | 'end';
     /** Whether it is read from the right, turned a quarter to the left. */
     readonly turned: boolean;
+    readonly isLegend?: true;
+}
+
+/** What is cut to a drawing at full size, and from where it is measured. */
+export interface Cut {
+    /** What has to be printed at full size: what lies straight is set out with a square. */
+    readonly edge: readonly ArcRun[];
+    /** What lies where x and y are 0: `the back edge`. */
+    readonly from: { readonly x: string; readonly y: string };
+    /** Whether it lies below where y is 0. */
+    readonly isBelow: boolean;
 }
 
 export interface Drawing {
     readonly title: string;
     readonly lines: readonly DrawnLine[];
     readonly texts: readonly DrawnText[];
+    readonly cut?: Cut;
 }
 
 /** How far an arc of a drawing may stray from the curve that it stands for, in millimetres: finer than any tool of a workshop. */

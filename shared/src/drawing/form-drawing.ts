@@ -28,6 +28,11 @@ export function formDrawing(shape: FormShape, words: TemplateWords): Drawing {
         title: `Bending form: ${words.serves}`,
         lines: [...sheet.lines, ...bars.lines],
         texts: [...sheet.texts, ...bars.texts],
+        cut: {
+            edge: [...sheet.runsOf(shape.face), ...sheet.runsOf(shape.outer)],
+            from: { x: 'the left trim line', y: 'the straight edge' },
+            isBelow: true,
+        },
     };
 }
 
@@ -61,8 +66,8 @@ class FormSheet {
         this.draw(role, polylineRuns([this.place(along, across), this.place(along, toAcross)]));
     }
 
-    write(text: string, at: Point, height: number, { turned = false, anchor = 'start' }: Partial<DrawnText> = {}): void {
-        this.texts.push({ text, at, height, anchor, turned });
+    write(text: string, at: Point, height: number, { turned = false, anchor = 'start', isLegend }: Partial<DrawnText> = {}): void {
+        this.texts.push({ text, at, height, anchor, turned, ...(isLegend ? { isLegend } : {}) });
     }
 
     runsOf(curve: Curve): readonly ArcRun[] {
@@ -113,7 +118,7 @@ function drawLegend(sheet: FormSheet, said: readonly string[]): void {
     sheet.below -= 15;
     for (const line of lines) {
         sheet.below -= large * 1.7;
-        sheet.write(line, { x: 0, y: sheet.below }, large);
+        sheet.write(line, { x: 0, y: sheet.below }, large, { isLegend: true });
     }
 }
 

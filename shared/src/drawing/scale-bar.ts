@@ -20,12 +20,17 @@ export function scaleBars(from: Point): Bars {
     bars.forEach(({ step, steps, label }, index) => {
         const left = add(from, { x: 0, y: -index * 15 });
         const along = (x: number, y: number) => add(left, { x, y });
-        lines.push({ role: 'dimension', runs: polylineRuns([along(0, 0), along(step * steps, 0)]), closed: false });
+        lines.push({ role: 'dimension', runs: polylineRuns([along(0, 0), along(step * steps, 0)]), closed: false, isLegend: true });
         for (let tick = 0; tick <= steps; tick++) {
             const height = tick % 5 === 0 ? 5 : 3;
-            lines.push({ role: 'dimension', runs: polylineRuns([along(tick * step, 0), along(tick * step, height)]), closed: false });
+            lines.push({
+                role: 'dimension',
+                runs: polylineRuns([along(tick * step, 0), along(tick * step, height)]),
+                closed: false,
+                isLegend: true,
+            });
         }
-        texts.push({ text: label, at: along(step * steps + 4, 0), height: 3.5, anchor: 'start', turned: false });
+        texts.push({ text: label, at: along(step * steps + 4, 0), height: 3.5, anchor: 'start', turned: false, isLegend: true });
     });
     return { lines, texts };
 }

@@ -40,6 +40,11 @@ export function templateDrawing(shape: TemplateShape, words: TemplateWords): Dra
         title: `Template: ${words.serves}`,
         lines: [...sheet.lines, ...bars.lines],
         texts: [...sheet.texts, ...bars.texts],
+        cut: {
+            edge: sheet.edge,
+            from: sheet.stands ? { x: 'the back edge', y: 'the bottom' } : { x: 'the left end', y: 'the back edge' },
+            isBelow: !sheet.stands,
+        },
     };
 }
 
@@ -53,6 +58,8 @@ function sayTemplateLength(millimetres: number, system: 'inch' | 'mm'): string {
 class TemplateSheet {
     readonly lines: DrawnLine[] = [];
     readonly texts: DrawnText[] = [];
+    /** The front, finished and core. */
+    readonly edge: ArcRun[] = [];
 
     constructor(readonly shape: TemplateShape) {}
 
@@ -83,6 +90,7 @@ class TemplateSheet {
             this.place(first.from.x - start, back),
             onSheet(first.from),
         ];
+        this.edge.push(...runs);
         this.lines.push({ role, runs: [...runs, ...polylineRuns(corners)], closed: true });
     }
 
@@ -90,9 +98,9 @@ class TemplateSheet {
         text: string,
         along: number,
         across: number,
-        { height = small, anchor = 'start', turned = false }: Partial<Pick<DrawnText, 'height' | 'anchor' | 'turned'>> = {},
+        { height = small, anchor = 'start', turned = false, isLegend }: Partial<Omit<DrawnText, 'text' | 'at'>> = {},
     ): void {
-        this.texts.push({ text, at: this.place(along, across), height, anchor, turned });
+        this.texts.push({ text, at: this.place(along, across), height, anchor, turned, ...(isLegend ? { isLegend } : {}) });
     }
 
     /** Where there is room under the template. */
@@ -173,8 +181,8 @@ function drawLegend(sheet: TemplateSheet, words: TemplateWords, say: Say, router
     const pitch = large * 1.7;
     const top = stands ? (from + to) / 2 + (lines.length * pitch) / 2 : from + 30;
     lines.forEach((line, index) => {
-        if (stands) sheet.write(line, top - (index + 1) * pitch, 45, { height: large });
-        else sheet.write(line, top, 30 + index * pitch, { height: large });
+        if (stands) sheet.write(line, top - (index + 1) * pitch, 45, { height: large, isLegend: true });
+        else sheet.write(line, top, 30 + index * pitch, { height: large, isLegend: true });
     });
     drawGrain(sheet, (from + to) / 2);
 }

@@ -23,11 +23,12 @@ import {
     setLineWidth,
     stroke,
 } from '@cantoo/pdf-lib';
-import { type Drawing, type DrawnLine, type DrawnText, extentOf, type LineStyle, lineStyles } from '../drawing/index.js';
+import { type Cut, type Drawing, type DrawnLine, type DrawnText, extentOf, type LineStyle, lineStyles, wrapped } from '../drawing/index.js';
 import { type ArcRun, add, angleOf, direction, distance, type Extent, type Point, runMiddle, scale, subtract } from '../geometry/index.js';
+import { formatLength, sayMeasure } from '../quantity/index.js';
 import { type PaperName, papers } from './paper.js';
 import { type Letters, lettersOf, noteOnLetters } from './pdf-letters.js';
-import { overlap, type Tile, type Tiling, tile, tileName } from './tiles.js';
+import { overlap, sheetsOf, type Tile, type Tiling, tile, tileName } from './tiles.js';
 
 /** Points of PDF in a millimetre. */
 const pointsPerMillimetre = 72 / 25.4;
@@ -38,9 +39,9 @@ const capHeight = 0.718;
 export async function writePdf(drawings: readonly Drawing[], paper: PaperName, units: 'in' | 'mm'): Promise<Uint8Array> {
     const { document, addSheet, noteOn } = await newDocument(drawings);
     for (const drawing of drawings) {
-        const tiling = tile(drawing, paper);
+        const tiling = tile(drawing, paper, units);
         const add = () => addSheet(tiling.paper);
-        drawIndex(add(), drawing, tiling, noteOn(drawing));
+        drawIndex(add(), drawing, tiling, { note: noteOn(drawing), units });
         for (const one of tiling.tiles) if (!one.isBlank) drawTile(add(), one, drawing, tiling, units);
     }
     return document.save({ useObjectStreams: false });
@@ -158,6 +159,11 @@ function drawContent(sheet: Sheet, { lines, texts }: Drawing, styleOf: (line: Dr
     for (const text of texts) sheet.text(text);
 }
 
+function withoutLegend(drawing: Drawing): Drawing {
+    const { lines, texts } = drawing;
+    return { ...drawing, lines: lines.filter(({ isLegend }) => !isLegend), texts: texts.filter(({ isLegend }) => !isLegend) };
+}
+
 // ---------------------------------------------------------------- one sheet
 
 const fine = { width: 0.13, dashes: [] };
@@ -165,7 +171,7 @@ const cutLine = { width: 0.13, dashes: [3, 2] };
 
 function drawTile(sheet: Sheet, one: Tile, drawing: Drawing, tiling: Tiling, units: 'in' | 'mm'): void {
     sheet.within(one.shown, tiling.corner, 1, () => {
-        drawContent(sheet, drawing, ({ role }) => lineStyles[role]);
+        drawContent(sheet, withoutLegend(drawing), ({ role }) => lineStyles[role]);
         drawCuts(sheet, one);
     });
     drawNeighbours(sheet, one, tiling);
@@ -220,47 +226,97 @@ function drawNeighbours(sheet: Sheet, one: Tile, { corner, tiles }: Tiling): voi
 function drawFoot(sheet: Sheet, one: Tile, drawing: Drawing, { corner, columns, rows, paper }: Tiling, units: 'in' | 'mm'): void {
     const base = corner.y - 10;
     sheet.say(tileName(one), { x: corner.x, y: base }, 6);
-    sheet.say(drawing.title, { x: corner.x + 18, y: base + 4 }, 2.2);
-    sheet.say(`${columns} across, ${rows} down; print at 100 %, not fitted to the page`, { x: corner.x + 18, y: base }, 2.2);
+    const placed = drawing.cut ? placesOf(one, drawing.cut, units) : [`${columns} across, ${rows} down`];
+    [drawing.title, ...placed, 'print at 100 %'].forEach((line, index) => {
+        sheet.say(line, { x: corner.x + 18, y: base + 6 - index * 2.9 }, 1.8);
+    });
     const [length, label] = units === 'in' ? [76.2, '3in'] : [75, '75mm'];
-    const left = paper.width - corner.x - length - 12;
-    sheet.line({ x: left, y: base }, { x: left + length, y: base }, fine);
-    for (let tick = 0; tick <= 3; tick++) {
-        const x = left + (tick * length) / 3;
-        sheet.line({ x, y: base }, { x, y: base + 4 }, fine);
+    drawBar(sheet, { x: paper.width - corner.x - length - 12, y: base }, length / 3, 3, label);
+}
+
+/** A bar to measure, with a tick at each step. */
+function drawBar(sheet: Sheet, { x: left, y }: Point, step: number, steps: number, label: string): void {
+    sheet.line({ x: left, y }, { x: left + step * steps, y }, fine);
+    for (let tick = 0; tick <= steps; tick++) {
+        const x = left + tick * step;
+        sheet.line({ x, y }, { x, y: y + 4 }, fine);
     }
-    sheet.say(label, { x: left + length + 2, y: base }, 2.5);
+    sheet.say(label, { x: left + step * steps + 2, y }, 2.5);
+}
+
+/** `dashed lines at 7 1/4in and 14 1/4in from the back edge,` and `9in and 19in from the bottom` */
+function placesOf({ cut: { least, most } }: Tile, { from, isBelow }: Cut, units: 'in' | 'mm'): readonly string[] {
+    const [low, high] = isBelow ? [-most.y, -least.y] : [least.y, most.y];
+    const pair = (a: number, b: number) => `${sayPlace(a, units)} and ${sayPlace(b, units)}`;
+    return [`dashed lines at ${pair(least.x, most.x)} from ${from.x},`, `${pair(low, high)} from ${from.y}`];
+}
+
+function sayPlace(at: number, units: 'in' | 'mm'): string {
+    const style =
+        units === 'in' ? ({ system: 'inch', denominator: 32 } as const) : ({ system: 'mm', decimals: 1, zeros: 'dropped' } as const);
+    const said = sayMeasure(formatLength(Math.abs(at), style));
+    return at < 0 ? `${said} outside` : said;
 }
 
 // ---------------------------------------------------------------- how the sheets go together
 
-function drawIndex(sheet: Sheet, drawing: Drawing, { paper, tiles, columns, rows }: Tiling, note: string | undefined): void {
-    const top = paper.height - 22;
+interface OnIndex {
+    readonly note: string | undefined;
+    readonly units: 'in' | 'mm';
+}
+
+function drawIndex(sheet: Sheet, drawing: Drawing, tiling: Tiling, { note, units }: OnIndex): void {
+    const { paper, tiles, columns } = tiling;
+    let top = paper.height - 22;
     sheet.say(drawing.title, { x: 15, y: top }, 4);
-    const count = tiles.filter(({ isBlank }) => !isBlank).length;
-    sheet.say(
-        `${count} sheets follow, ${columns} across and ${rows} down. Print at 100 %, not fitted to the page.`,
-        { x: 15, y: top - 9 },
-        2.5,
-    );
-    sheet.say(
-        'Measure the bar at the foot of a sheet first. Cut one of two neighbours along its dashed line, and lay it on the marks of the other.',
-        { x: 15, y: top - 14 },
-        2.5,
-    );
-    if (note) sheet.say(note, { x: 15, y: top - 19 }, 2);
+    top -= 4;
+    const said = [...wordsOnIndex(drawing, tiling), ...(note ? [note] : []), ...legendOf(drawing)];
+    const letters = Math.floor((paper.width - 30) / (2.3 * 0.72));
+    for (const line of said.flatMap((one) => wrapped(one, letters))) {
+        top -= 4;
+        sheet.say(line, { x: 15, y: top }, 2.3);
+    }
+    top -= 9;
+    drawBar(sheet, { x: 15, y: top }, units === 'in' ? 25.4 : 25, 6, units === 'in' ? '6in' : '150mm');
+    top -= 8;
     const whole = { least: tiles.at(-columns)!.cut.least, most: tiles[columns - 1]!.cut.most };
     const size = subtract(whole.most, whole.least);
-    const room = { x: paper.width - 30, y: top - 35 };
+    const room = { x: paper.width - 30, y: top - 15 };
     const factor = Math.min(room.x / size.x, room.y / size.y);
     const corner = { x: 15, y: 15 + room.y - size.y * factor };
     sheet.within(grown(whole, 1 / factor), add(corner, { x: -1, y: -1 }), factor, () => {
-        for (const { role, runs, closed } of drawing.lines) {
-            if (role !== 'dimension') sheet.path(runs, closed, { width: (lineStyles[role].width * 0.6) / factor, dashes: [] });
+        for (const { role, runs, closed, isLegend } of drawing.lines) {
+            if (role !== 'dimension' && !isLegend) sheet.path(runs, closed, { width: (lineStyles[role].width * 0.6) / factor, dashes: [] });
         }
-        for (const one of tiles) drawTileOfIndex(sheet, one, factor);
+        for (const one of tiles) if (!one.isBlank) drawTileOfIndex(sheet, one, factor);
     });
 }
+
+function wordsOnIndex({ cut }: Drawing, tiling: Tiling): readonly string[] {
+    const { columns, rows } = tiling;
+    const count = sheetsOf(tiling);
+    const sheets = count === 1 ? '1 sheet follows' : `${count} sheets follow`;
+    return [
+        `${sheets}${cut ? ': those through which the curve goes' : ''}, of ${columns} across and ${rows} down. Print at 100 %, not fitted to the page.`,
+        'Measure the bars first. Cut one of two neighbours along its dashed line, and lay it on the marks of the other.',
+        ...(cut
+            ? ['What is straight needs no paper: set it out with a square. The foot of each sheet says where its dashed lines lie.']
+            : []),
+    ];
+}
+
+/** The sentences of the legend, unbroken. */
+function legendOf({ texts }: Drawing): readonly string[] {
+    const lines = texts.filter(({ isLegend, height }) => isLegend && height > barText).map(({ text }) => text);
+    return lines.reduce<string[]>((said, line) => {
+        if (line.startsWith('    ') && said.length > 0) said.push(`${said.pop()} ${line.trim()}`);
+        else said.push(line);
+        return said;
+    }, []);
+}
+
+/** The height of the text at a bar, which is no sentence. */
+const barText = 4;
 
 function drawTileOfIndex(sheet: Sheet, one: Tile, factor: number): void {
     const { least, most } = one.cut;
@@ -268,7 +324,7 @@ function drawTileOfIndex(sheet: Sheet, one: Tile, factor: number): void {
     const runs = corners.map((from, index) => ({ from, to: corners[(index + 1) % 4]!, bulge: 0 }));
     sheet.path(runs, true, { width: 0.13 / factor, dashes: [2 / factor, 1 / factor] });
     const middle = scale(add(least, most), 0.5);
-    sheet.say(one.isBlank ? 'blank' : tileName(one), middle, (one.isBlank ? 2 : 4) / factor, 'middle');
+    sheet.say(tileName(one), middle, 4 / factor, 'middle');
 }
 
 function grown({ least, most }: Extent, by: number): Extent {

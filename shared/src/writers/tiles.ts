@@ -19,7 +19,7 @@ export interface Tile {
     readonly cut: Extent;
     /** What is printed: the cut with half of the overlap around it. */
     readonly shown: Extent;
-    /** Whether any line or text lies in it; one without is not printed. */
+    /** Whether nothing that has to be at full size lies in it: it is not printed. */
     readonly isBlank: boolean;
 }
 
@@ -32,32 +32,71 @@ export interface Tiling {
     readonly tiles: readonly Tile[];
 }
 
+/** Sheets are cut at round places, so that each can be laid by a rule: at quarters of an inch or five millimetres, where no edge lies. */
+const modules = { in: 12.7, mm: 10 } as const;
+
 /** The tiling that takes the fewest printed sheets, the paper upright or lying. */
-export function tile(drawing: Drawing, paper: PaperName): Tiling {
+export function tile(drawing: Drawing, paper: PaperName, units: 'in' | 'mm'): Tiling {
     const { width, height } = papers[paper];
-    const upright = tileOn(drawing, { name: paper, width, height });
-    const lying = tileOn(drawing, { name: paper, width: height, height: width });
-    return printed(lying) < printed(upright) ? lying : upright;
+    const fullSize = {
+        ...drawing,
+        lines: drawing.lines.filter(({ isLegend }) => !isLegend),
+        texts: drawing.texts.filter(({ isLegend }) => !isLegend),
+    };
+    const upright = bestOn(fullSize, { name: paper, width, height }, modules[units]);
+    const lying = bestOn(fullSize, { name: paper, width: height, height: width }, modules[units]);
+    return sheetsOf(lying) < sheetsOf(upright) ? lying : upright;
 }
 
-function printed({ tiles }: Tiling): number {
+/** How many sheets are printed. */
+export function sheetsOf({ tiles }: Tiling): number {
     return tiles.filter(({ isBlank }) => !isBlank).length;
 }
 
-function tileOn(drawing: Drawing, paper: Tiling['paper']): Tiling {
-    // No line of the drawing lies where a sheet is cut.
-    const { least, most } = grown(extentOf(drawing), overlap);
-    const step = { x: paper.width - 2 * margin - overlap, y: paper.height - 2 * margin - foot - overlap };
-    const columns = Math.max(1, Math.ceil((most.x - least.x) / step.x));
-    const rows = Math.max(1, Math.ceil((most.y - least.y) / step.y));
-    const boxes = inkOf(drawing);
+/** The grid moved by whole modules to where the fewest sheets are printed, and among those where most texts are whole. */
+function bestOn(drawing: Drawing, paper: Tiling['paper'], module: number): Tiling {
+    const room = { x: paper.width - 2 * margin - overlap, y: paper.height - 2 * margin - foot - overlap };
+    const step = { x: Math.floor(room.x / module) * module, y: Math.floor(room.y / module) * module };
+    const needed = drawing.cut ? drawing.cut.edge.flatMap(boxesAlong) : inkOf(drawing);
+    const texts = drawing.texts.map((text) => extentOf({ title: '', lines: [], texts: [text] }));
+    const extent = grown(extentOf(drawing), overlap);
+    let best: Tiling | undefined;
+    let [fewest, mostWhole] = [Number.POSITIVE_INFINITY, -1];
+    for (let right = 0; right < step.x; right += module) {
+        for (let up = 0; up < step.y; up += module) {
+            const tiling = tileOn({ extent, needed, step, module, shift: { x: right, y: up } }, paper);
+            const sheets = sheetsOf(tiling);
+            if (sheets > fewest) continue;
+            const whole = texts.filter((text) => tiling.tiles.some(({ isBlank, shown }) => !isBlank && lies(text, shown))).length;
+            if (sheets === fewest && whole <= mostWhole) continue;
+            [best, fewest, mostWhole] = [tiling, sheets, whole];
+        }
+    }
+    return best ?? tileOn({ extent, needed, step, module, shift: { x: 0, y: 0 } }, paper);
+}
+
+interface Grid {
+    readonly extent: Extent;
+    /** What sheets are printed for. */
+    readonly needed: readonly Extent[];
+    readonly step: Point;
+    readonly module: number;
+    /** How far the grid begins before the drawing does. */
+    readonly shift: Point;
+}
+
+function tileOn({ extent, needed, step, module, shift }: Grid, paper: Tiling['paper']): Tiling {
+    const left = Math.floor(extent.least.x / module) * module - shift.x - module / 2;
+    const top = Math.ceil(extent.most.y / module) * module + shift.y + module / 2;
+    const columns = Math.max(1, Math.ceil((extent.most.x - left) / step.x));
+    const rows = Math.max(1, Math.ceil((top - extent.least.y) / step.y));
     const tiles = Array.from({ length: columns * rows }, (_, index): Tile => {
         const [column, row] = [index % columns, Math.floor(index / columns)];
         const cut = {
-            least: { x: least.x + column * step.x, y: most.y - (row + 1) * step.y },
-            most: { x: least.x + (column + 1) * step.x, y: most.y - row * step.y },
+            least: { x: left + column * step.x, y: top - (row + 1) * step.y },
+            most: { x: left + (column + 1) * step.x, y: top - row * step.y },
         };
-        return { column, row: row + 1, cut, shown: grown(cut, overlap / 2), isBlank: !boxes.some((box) => meet(box, cut)) };
+        return { column, row: row + 1, cut, shown: grown(cut, overlap / 2), isBlank: !needed.some((box) => meet(box, cut)) };
     });
     return { paper, corner: { x: margin, y: margin + foot }, columns, rows, tiles };
 }
@@ -100,4 +139,8 @@ function grown({ least, most }: Extent, by: number): Extent {
 
 function meet(a: Extent, b: Extent): boolean {
     return a.least.x <= b.most.x && b.least.x <= a.most.x && a.least.y <= b.most.y && b.least.y <= a.most.y;
+}
+
+function lies(inner: Extent, outer: Extent): boolean {
+    return inner.least.x >= outer.least.x && inner.most.x <= outer.most.x && inner.least.y >= outer.least.y && inner.most.y <= outer.most.y;
 }

@@ -16,11 +16,15 @@ const inch = 25.4;
 const made = templates(bowedBookcase, { units: 'in' });
 if (made?.is !== 'drawings') throw new Error('no templates');
 const folder = mkdtempSync(path.join(tmpdir(), 'casewright-drawings-'));
-const tiling = tile(made.drawings[0]!, 'letter');
+/** Without what says that only the curve has to be printed: all of it is, in many sheets that join on all sides. */
+const whole = { ...made, drawings: made.drawings.map(({ cut: _, ...drawing }) => drawing) };
+const tiling = tile(whole.drawings[0]!, 'letter', 'in');
 const file = (name: string) => path.join(folder, name);
 
 beforeAll(async () => {
-    for (const format of ['dxf', 'svg', 'pdf'] as const) writeFileSync(file(`templates.${format}`), await writeDocument(made, format));
+    for (const format of ['dxf', 'svg'] as const) writeFileSync(file(`templates.${format}`), await writeDocument(made, format));
+    writeFileSync(file('templates.pdf'), await writeDocument(whole, 'pdf'));
+    writeFileSync(file('edge.pdf'), await writeDocument(made, 'pdf'));
 });
 afterAll(() => rmSync(folder, { recursive: true }));
 
@@ -220,4 +224,30 @@ test('papers are those of ISO 216: each the half of the one before, rounded down
     sizes.slice(1).forEach(({ width, height }, index) => {
         expect([height, width]).toEqual([sizes[index]!.width, Math.floor(sizes[index]!.height / 2)]);
     });
+});
+
+test('of a template only the sheets are printed through which its curve goes, and each says where it lies', () => {
+    const [drawing] = made.drawings;
+    const edge = tile(drawing!, 'letter', 'in');
+    const printedHere = edge.tiles.filter(({ isBlank }) => !isBlank);
+    // 66in on sheets that show 9in of it each, where all of it takes more
+    expect(printedHere).toHaveLength(8);
+    expect(printed.length).toBeGreaterThan(12);
+    for (let along = 0; along <= 66; along += 0.5) {
+        const at = { x: sweep.valueAt(along * inch).value, y: along * inch };
+        const shows = printedHere.filter(
+            ({ cut: { least, most } }) => least.x <= at.x && at.x <= most.x && least.y <= at.y && at.y <= most.y,
+        );
+        expect(shows.length).toBeGreaterThan(0);
+    }
+    // cut at quarters of an inch, at none of which an edge of the part lies
+    for (const { cut } of printedHere)
+        for (const at of [cut.least.x, cut.most.y]) expect((Math.abs(at / (inch / 4)) + 1e-9) % 2).toBeCloseTo(1, 6);
+    const text = execFileSync('pdftotext', ['-layout', file('edge.pdf'), '-'], { encoding: 'utf8' });
+    expect(text).toContain('8 sheets follow: those through which the curve goes');
+    const { least, most } = printedHere[0]!.cut;
+    const say = (millimetres: number) => `${Math.floor(millimetres / inch)} ${(millimetres / inch) % 1 > 0.5 ? '3/4' : '1/4'}in`;
+    expect(text.replace(/\s+/g, ' ')).toContain(`dashed lines at ${say(least.x)} and ${say(most.x)} from the back edge,`);
+    // the legend is on the first page, and not cut up on the sheets
+    expect(text.match(/wide line: core, cut here/g)).toHaveLength(1);
 });
