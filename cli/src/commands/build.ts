@@ -14,6 +14,7 @@ import { Designs } from '../reading/designs.js';
 import type { Terminal } from '../terminal.js';
 import { visibleText } from '../visible-text.js';
 import { type NewDocument, writeDocuments } from '../writing/output-folder.js';
+import { readTypeface } from '../writing/typeface.js';
 
 export const kindNames = documentKinds.map(({ kind }) => kind);
 export const formatNames: readonly FormatName[] = [...new Set(documentKinds.flatMap(({ formats }) => formats))];
@@ -111,7 +112,7 @@ async function make(
         const document = kind.make(analysis.casework, options);
         if (!document && only) throw new CouldNotRun(`the design has no \`${kind.kind}\`: ${kind.missing}`);
         for (const format of document ? formats : []) {
-            const content = await writeDocument(document!, format, paper ? { paper } : {});
+            const content = await writeDocument(document!, format, { typeface: readTypeface, ...(paper ? { paper } : {}) });
             built.push({ of: kind, name: `${kind.fileName}.${format}`, content });
         }
     }

@@ -1,7 +1,6 @@
 /**
- * Text in the letters of a PDF's own typefaces, which every reader has and which know those of Western Europe only (WinAnsi, ISO
- * 32000-1, Annex D). Other Latin letters are written without their marks, and the reader is told; a typeface of our own would make every
- * file and the editor's bundle half a megabyte larger for a name in its corner.
+ * Text in the letters of a typeface. A PDF's own typefaces, which every reader has, know those of Western Europe only (WinAnsi, ISO
+ * 32000-1, Annex D). Letters that a typeface has not are written without their marks, and the reader is told.
  */
 
 /** Latin letters that Unicode does not take apart into a letter and its marks. */
@@ -28,7 +27,7 @@ const withoutMarks: Readonly<Record<string, string>> = {
 };
 
 export interface Letters {
-    /** The text as it can be printed; a letter that is not Latin becomes a question mark. */
+    /** The text as it can be printed; a letter that has no such form becomes a question mark. */
     of(text: string): string;
     /** The words of some texts that are not printed as they are written, each once with how it is printed. */
     changedIn(texts: Iterable<string>): readonly (readonly [written: string, printed: string])[];
@@ -62,6 +61,6 @@ export function lettersOf(known: Iterable<number>): Letters {
 export function noteOnLetters(changed: readonly (readonly [written: string, printed: string])[]): string | undefined {
     if (changed.length === 0) return undefined;
     const printed = changed.map(([, as]) => as);
-    const unknown = printed.some((word) => word.includes('?')) ? ', and letters that are not Latin as question marks' : '';
+    const unknown = printed.some((word) => word.includes('?')) ? ', and letters that the typeface has not as question marks' : '';
     return `In this file some letters stand without their marks${unknown}: ${printed.join(', ')}. The SVG and the DXF have them as they are written.`;
 }

@@ -18,7 +18,6 @@ import {
     popGraphicsState,
     pushGraphicsState,
     rectangle,
-    StandardFonts,
     setDashPattern,
     setLineWidth,
     stroke,
@@ -27,17 +26,23 @@ import { type Cut, type Drawing, type DrawnLine, type DrawnText, extentOf, type 
 import { type ArcRun, add, angleOf, direction, distance, type Extent, type Point, runMiddle, scale, subtract } from '../geometry/index.js';
 import { formatLength, sayMeasure } from '../quantity/index.js';
 import { type PaperName, papers } from './paper.js';
-import { type Letters, lettersOf, noteOnLetters } from './pdf-letters.js';
+import { type Letters, noteOnLetters } from './pdf-letters.js';
+import { type Typeface, typefaceFor } from './pdf-typeface.js';
 import { overlap, sheetsOf, type Tile, type Tiling, tile, tileName } from './tiles.js';
 
 /** Points of PDF in a millimetre. */
 const pointsPerMillimetre = 72 / 25.4;
-/** Height of the capitals over the size of Helvetica (its font metrics, from memory). */
+/** Height of the capitals over the size of Helvetica (its font metrics, from memory); of a typeface that is embedded about that. */
 const capHeight = 0.718;
 
 /** The bytes of a PDF file with every drawing at full size, one after the other. */
-export async function writePdf(drawings: readonly Drawing[], paper: PaperName, units: 'in' | 'mm'): Promise<Uint8Array> {
-    const { document, addSheet, noteOn } = await newDocument(drawings);
+export async function writePdf(
+    drawings: readonly Drawing[],
+    paper: PaperName,
+    units: 'in' | 'mm',
+    typeface?: Typeface,
+): Promise<Uint8Array> {
+    const { document, addSheet, noteOn } = await newDocument(drawings, typeface);
     for (const drawing of drawings) {
         const tiling = tile(drawing, paper, units);
         const add = () => addSheet(tiling.paper);
@@ -48,8 +53,8 @@ export async function writePdf(drawings: readonly Drawing[], paper: PaperName, u
 }
 
 /** The bytes of a PDF file with a page for every drawing, which is made smaller where the paper is too small for it. */
-export async function writePages(drawings: readonly Drawing[], paper: PaperName): Promise<Uint8Array> {
-    const { document, addSheet, noteOn } = await newDocument(drawings);
+export async function writePages(drawings: readonly Drawing[], paper: PaperName, typeface?: Typeface): Promise<Uint8Array> {
+    const { document, addSheet, noteOn } = await newDocument(drawings, typeface);
     const { width, height } = papers[paper];
     for (const drawing of drawings) {
         const whole = grown(extentOf(drawing), pageMargin);
@@ -69,18 +74,18 @@ export async function writePages(drawings: readonly Drawing[], paper: PaperName)
 /** Around a drawing that fits a page: what a printer cannot reach, with some to spare. */
 const pageMargin = 12;
 
-async function newDocument(drawings: readonly Drawing[]) {
+async function newDocument(drawings: readonly Drawing[], typeface: Typeface | undefined) {
     const document = await PDFDocument.create({ updateMetadata: false });
     document.setTitle(drawings.map(({ title }) => title).join('; '));
     document.setCreator('Casewright');
-    const font = await document.embedFont(StandardFonts.Helvetica);
-    const letters = lettersOf(font.getCharacterSet());
+    const textsOf = ({ title, texts }: Drawing) => [title, ...texts.map(({ text }) => text)];
+    const { font, letters } = await typefaceFor(document, drawings.flatMap(textsOf), typeface);
     const addSheet = ({ width, height }: { readonly width: number; readonly height: number }) => {
         const page = document.addPage([width * pointsPerMillimetre, height * pointsPerMillimetre]);
         page.pushOperators(concatTransformationMatrix(pointsPerMillimetre, 0, 0, pointsPerMillimetre, 0, 0));
         return new Sheet(page, font, letters);
     };
-    const noteOn = ({ title, texts }: Drawing) => noteOnLetters(letters.changedIn([title, ...texts.map(({ text }) => text)]));
+    const noteOn = (drawing: Drawing) => noteOnLetters(letters.changedIn(textsOf(drawing)));
     return { document, addSheet, noteOn };
 }
 

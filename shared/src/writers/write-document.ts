@@ -5,11 +5,14 @@ import { writeCsv } from './csv.js';
 import { sheetAsData, writeJson } from './json.js';
 import { writeMarkdown } from './markdown.js';
 import type { PaperName } from './paper.js';
+import type { Typeface } from './pdf-typeface.js';
 import { writeSvg } from './svg.js';
 
 export interface WriteOptions {
     /** What drawings at full size are printed on; letter for a document in inches and A4 in millimetres where it is not given. */
     readonly paper?: PaperName;
+    /** What a PDF is set in where the typefaces that every reader has do not have all of its letters. */
+    readonly typeface?: Typeface;
 }
 
 /** Between two drawings in one file, in millimetres. */
@@ -34,7 +37,7 @@ const drawingWriters: Partial<Readonly<Record<FormatName, () => Promise<(drawing
 export async function writeDocument(
     document: ShopDocument,
     format: FormatName,
-    { paper }: WriteOptions = {},
+    { paper, typeface }: WriteOptions = {},
 ): Promise<string | Uint8Array> {
     switch (document.is) {
         case 'sheet': {
@@ -51,7 +54,7 @@ export async function writeDocument(
             if (format === 'pdf') {
                 const printedOn = paper ?? (units === 'in' ? 'letter' : 'a4');
                 const { writePages, writePdf } = await import('./pdf.js');
-                return document.is === 'pages' ? writePages(drawings, printedOn) : writePdf(drawings, printedOn, units);
+                return document.is === 'pages' ? writePages(drawings, printedOn, typeface) : writePdf(drawings, printedOn, units, typeface);
             }
             const writer = drawingWriters[format];
             if (!writer) throw new RangeError(`drawings cannot be written as ${format}`);

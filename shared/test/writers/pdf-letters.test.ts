@@ -1,10 +1,12 @@
 import { execFileSync } from 'node:child_process';
 import { mkdtempSync, rmSync, writeFileSync } from 'node:fs';
+import { readFile } from 'node:fs/promises';
+import { createRequire } from 'node:module';
 import { tmpdir } from 'node:os';
 import * as path from 'node:path';
-import { afterAll, describe, expect, test } from 'vitest';
+import { afterAll, describe, expect, test, vi } from 'vitest';
 import type { Drawing } from '../../src/drawing/index.js';
-import { polylineRuns } from '../../src/geometry/index.js';
+import { point, polylineRuns } from '../../src/geometry/index.js';
 import { writePages, writePdf } from '../../src/writers/pdf.js';
 import { lettersOf, noteOnLetters } from '../../src/writers/pdf-letters.js';
 
@@ -74,5 +76,37 @@ describe('a PDF with a Polish name', () => {
         const text = execFileSync('pdftotext', ['-layout', file, '-']).toString('utf8');
         expect(text).toContain('Lukasz Zólc');
         expect(text).toContain('some letters stand without their marks: Regal, Lukasz, Zólc.');
+    });
+});
+
+describe('a PDF with letters that no reader has of itself', () => {
+    const said = ['Łukasz Żółć, Ștefan Țîțeica', 'Ο πίνακας του Γιώργου', 'Полка для Ксении, ґанок', '1⁄8, ⅛, 3″ 4′, Ø 5 ± 0.1 − 2 × 3'];
+    const drawing: Drawing = {
+        title: 'Полка',
+        lines: [{ role: 'core', runs: polylineRuns([point(0, 0), point(150, 100)]), closed: false }],
+        texts: said.map((text, index) => ({ text, at: { x: 5, y: 80 - 15 * index }, height: 4, anchor: 'start', turned: false })),
+    };
+    const noto = createRequire(import.meta.url).resolve('@expo-google-fonts/noto-sans/400Regular/NotoSans_400Regular.ttf');
+    const typeface = vi.fn(() => readFile(noto));
+
+    test.each([
+        ['at full size', (read: typeof typeface) => writePdf([drawing], 'a4', 'mm', read)],
+        ['on a page', (read: typeof typeface) => writePages([drawing], 'a4', read)],
+    ])('%s: poppler finds them as they are written, in a typeface of which only these letters are in the file', async (_, write) => {
+        const file = path.join(folder, 'b.pdf');
+        const bytes = await write(typeface);
+        expect(await write(typeface)).toEqual(bytes);
+        writeFileSync(file, bytes);
+        const text = execFileSync('pdftotext', ['-layout', file, '-']).toString('utf8');
+        for (const line of [...said, drawing.title]) expect(text).toContain(line);
+        expect(text).not.toContain('some letters stand without');
+        expect(execFileSync('pdffonts', [file]).toString('utf8')).toMatch(/NotoSans\S* +CID TrueType +Identity-H +yes/);
+        expect(bytes.length).toBeLessThan(100_000);
+    });
+
+    test('is not read where the letters of every reader do', async () => {
+        typeface.mockClear();
+        await writePages([{ ...drawing, title: 'Büffet', texts: [] }], 'a4', typeface);
+        expect(typeface).not.toHaveBeenCalled();
     });
 });
