@@ -5,6 +5,7 @@ import { formatLength, sayMeasure } from '../quantity/index.js';
 import type { Drawing, DrawnLine, DrawnText, LineRole } from './drawing.js';
 import { drawingTolerance } from './drawing.js';
 import { offsetsFrom } from './offsets.js';
+import { extentOf } from './place-drawing.js';
 import { drawZones, routerWords, zonesOf } from './router-marks.js';
 import { scaleBars } from './scale-bar.js';
 import { runsBetween } from './stretch.js';
@@ -103,12 +104,9 @@ class TemplateSheet {
         this.texts.push({ text, at: this.place(along, across), height, anchor, turned, ...(isLegend ? { isLegend } : {}) });
     }
 
-    /** Where there is room under the template. */
+    /** Where there is room under the template and its words. */
     below(): Point {
-        const { shape } = this;
-        if (this.stands) return { x: 0, y: -25 };
-        const deepest = Math.max(...offsetsFrom('low', shape, shape.length / 64).map(({ finished }) => finished));
-        return { x: 0, y: -deepest - 70 };
+        return { x: 0, y: extentOf({ title: '', lines: this.lines, texts: this.texts }).least.y - 20 };
     }
 }
 

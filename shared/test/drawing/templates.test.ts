@@ -2,7 +2,7 @@ import { expect, test } from 'vitest';
 import type { Casework, Layer } from '../../src/casework/index.js';
 import { offsetTable } from '../../src/documents/offset-table.js';
 import { templates } from '../../src/documents/templates.js';
-import { offsetsFrom, templateShapes } from '../../src/drawing/index.js';
+import { extentOf, offsetsFrom, templateShapes } from '../../src/drawing/index.js';
 import { bowCurve, distanceToRun, parallelCurve, point } from '../../src/geometry/index.js';
 import { size, span } from '../documents/casework-builder.js';
 import { bookcase } from '../documents/sample-casework.js';
@@ -104,4 +104,14 @@ test('a part without grain has neither arrows nor hatching', () => {
     const roles = made?.is === 'drawings' ? made.drawings.flatMap(({ lines }) => lines.map(({ role }) => role)) : [];
     expect(roles).not.toContain('grain');
     expect(roles).not.toContain('tearOut');
+});
+
+test('the bars to measure lie clear of every word', () => {
+    const made = templates(bowedBookcase, { units: 'in' });
+    const [drawing] = made?.is === 'drawings' ? made.drawings : [];
+    const bars = drawing!.lines.filter(({ isLegend }) => isLegend);
+    expect(bars.length).toBeGreaterThan(10);
+    const top = Math.max(...bars.flatMap(({ runs }) => runs.flatMap(({ from, to }) => [from.y, to.y])));
+    const rest = extentOf({ ...drawing!, lines: drawing!.lines.filter(({ isLegend }) => !isLegend), texts: drawing!.texts.slice(0, -2) });
+    expect(top).toBeLessThan(rest.least.y);
 });
