@@ -110,10 +110,10 @@ export const documentKinds: readonly DocumentKind[] = [
         kind: 'strength',
         title: 'Strength',
         description:
-            'What each shelf carries, how far it sags at once and in years, and how near it is to breaking, to be followed with a pencil.',
+            'How far each shelf sags at once and in years, how near it is to breaking, and what tips each case, to be followed with a pencil.',
         formats: ['md', 'csv', 'json'],
         fileName: 'strength',
-        missing: 'nothing in it is said to `hold` or `load` anything',
+        missing: 'nothing in it is said to `hold` or `load` anything, and no density says what it weighs',
         make: (casework, options) => {
             const sheet = strengthSheet(casework, options);
             return sheet && { is: 'sheet', sheet };

@@ -71,6 +71,7 @@ import { shelfMayBreak } from './strength/shelf-may-break.js';
 import { shelfSags } from './strength/shelf-sags.js';
 import { shelfSagsVisibly } from './strength/shelf-sags-visibly.js';
 import { stiffnessUnknown } from './strength/stiffness-unknown.js';
+import { tipsEasily } from './strength/tips-easily.js';
 import { syntax } from './text/syntax.js';
 import { dimensionsDisagree } from './units/dimensions-disagree.js';
 import { divisionByZero } from './units/division-by-zero.js';
@@ -152,6 +153,7 @@ export const rules: readonly Rule[] = [
     shelfSagsVisibly,
     shelfMayBreak,
     stiffnessUnknown,
+    tipsEasily,
     goodsDoNotFit,
     requirementFails,
     requirementAtWorst,

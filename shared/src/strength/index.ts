@@ -20,4 +20,12 @@ export { leastNosing, type ShelfSag, type ShelfStrength, shelfStrengths } from '
 export { areaOf, times, total, volumeOf } from './size-arithmetic.js';
 export { creepOf, ruptureFactors, ruptureOf, strengthSourceOf } from './stiffness.js';
 export { isSolidWood, measureProperty, roughThickness, sheetSizes, thingName, thingProperty, wordOf } from './thing-values.js';
+export {
+    anchorPull,
+    type CaseStability,
+    caseStabilities,
+    type Standing,
+    stabilityTests,
+    tippingPush,
+} from './tipping.js';
 export { type WoodStrength, woodStrength } from './wood-strength.js';

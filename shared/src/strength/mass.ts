@@ -1,6 +1,6 @@
 /** Masses of pieces and parts, from the density of their materials. What cannot be known is undefined, never zero. */
 import type { Casework, Part, Piece, Thing } from '../casework/index.js';
-import { integral } from '../geometry/index.js';
+import { integral, type SpacePoint } from '../geometry/index.js';
 import { dimension, type Quantity, quantity, Rational } from '../quantity/index.js';
 import { total, volumeOf } from './size-arithmetic.js';
 import { isSolidWood, measureProperty, thingProperty } from './thing-values.js';
@@ -50,17 +50,52 @@ const panels = 8;
  * follows no curve, or lies across it; undefined where the curve could not be made.
  */
 function shareUnderCurve(casework: Casework, part: Part): Rational | number | undefined {
-    if (part.frontCurve === undefined) return Rational.one;
-    const model = casework.curves.find(({ path }) => path === part.frontCurve);
-    const room = casework.assemblies.find(({ path }) => path === model?.assembly)?.room;
-    if (!model?.curve || !room) return undefined;
-    const axis = model.over === 'height' ? 'z' : 'x';
-    if (part.directions.thickness === axis) return Rational.one;
-    const { curve } = model;
-    const { least, most } = part.box;
-    const [from, to] = [least[axis] - room.least[axis], most[axis] - room.least[axis]];
-    const back = least.y - room.least.y;
-    const greatest = most.y - least.y;
+    const front = curvedFront(casework, part);
+    if (!front?.isAlong) return front ? Rational.one : part.frontCurve === undefined ? Rational.one : undefined;
+    const { from, to, depthAt } = front;
+    const greatest = part.box.most.y - part.box.least.y;
     if (to <= from || greatest <= 0) return undefined;
-    return integral((at) => curve.valueAt(at).value - back, from, to, panels) / (to - from) / greatest;
+    return integral(depthAt, from, to, panels) / (to - from) / greatest;
+}
+
+/** The curved line that the front of a part follows, in millimetres from the corner of its outermost case. */
+interface CurvedFront {
+    readonly axis: 'x' | 'z';
+    /** Whether the line runs along the part, and not across its thickness. */
+    readonly isAlong: boolean;
+    /** Where the part begins and ends along the line. */
+    readonly from: number;
+    readonly to: number;
+    /** From the back of the part to the line, at a place along it. */
+    readonly depthAt: (at: number) => number;
+}
+
+/** Undefined for a part that follows no curve, and where the curve could not be made. */
+export function curvedFront(casework: Casework, part: Part): CurvedFront | undefined {
+    const model = part.frontCurve === undefined ? undefined : casework.curves.find(({ path }) => path === part.frontCurve);
+    const room = casework.assemblies.find(({ path }) => path === model?.assembly)?.room;
+    const curve = model?.curve;
+    if (!model || !curve || !room) return undefined;
+    const axis = model.over === 'height' ? 'z' : 'x';
+    const { least, most } = part.box;
+    return {
+        axis,
+        isAlong: part.directions.thickness !== axis,
+        from: least[axis],
+        to: most[axis],
+        depthAt: (at) => curve.valueAt(at - room.least[axis]).value - (least.y - room.least.y),
+    };
+}
+
+/** The middle of the mass of a part, in millimetres from the corner of its outermost case: of its outline, taken as one wood throughout. */
+export function middleOfMass(casework: Casework, part: Part): SpacePoint {
+    const { least, most } = part.box;
+    const middle = { x: (least.x + most.x) / 2, y: (least.y + most.y) / 2, z: (least.z + most.z) / 2 };
+    const front = curvedFront(casework, part);
+    if (!front?.isAlong) return middle;
+    const { axis, from, to, depthAt } = front;
+    const area = integral(depthAt, from, to, panels);
+    const along = integral((at) => at * depthAt(at), from, to, panels) / area;
+    const forward = integral((at) => depthAt(at) ** 2 / 2, from, to, panels) / area;
+    return { ...middle, [axis]: along, y: least.y + forward };
 }

@@ -3,6 +3,7 @@ import { type Box, boxBetween } from '../../geometry/index.js';
 import type { Assembly, Axis } from '../model/casework.js';
 import type { Measure } from '../model/measure.js';
 import type { CaseBuild } from './case-build.js';
+import { evaluateMeasure, expectLength } from './evaluate.js';
 import { axes, facesOfAxis } from './kinds.js';
 import { larger, minus, numberOf, smaller } from './measures.js';
 import type { PlacedPart } from './placed-part.js';
@@ -22,6 +23,7 @@ export function modelOfAssembly(build: CaseBuild, count: number, extent: Box | u
     const own = roomBox(ends);
     // the room is turned over with the case that it is in
     const room = own && build.parent ? build.parent.mirror.box(own) : own;
+    const anchor = anchorOf(build);
     return {
         path: build.path,
         name: build.name,
@@ -37,8 +39,16 @@ export function modelOfAssembly(build: CaseBuild, count: number, extent: Box | u
         parts: build.parts.filter((part) => !part.isAssembly).map((part) => part.path),
         span: build.span,
         ...(build.parent ? { inside: build.parent.path } : {}),
+        ...(anchor ? { anchor } : {}),
         ...(build.declaration.doc === undefined ? {} : { doc: build.declaration.doc }),
     };
+}
+
+/** `anchor 64in high` */
+function anchorOf(build: CaseBuild): Measure | undefined {
+    const value = build.declaration.phrases.properties.find(({ name }) => name === 'anchor')?.value;
+    const height = value?.is === 'dimensions' ? value.items[0]?.value : undefined;
+    return height && expectLength(build.construction, evaluateMeasure(build.construction, height, build.scope), height.span);
 }
 
 function roomBox(ends: readonly (readonly [Measure | undefined, Measure | undefined])[]): Box | undefined {

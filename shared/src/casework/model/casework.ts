@@ -77,6 +77,8 @@ export interface Assembly {
     readonly extent: Box;
     readonly overall: { readonly width: Measure | undefined; readonly height: Measure | undefined; readonly depth: Measure | undefined };
     readonly inside?: Path;
+    /** How high over the floor it is anchored to the wall; a case without it stands by itself. */
+    readonly anchor?: Measure;
     readonly parts: readonly Path[];
     readonly span: Span;
     readonly doc?: string;

@@ -1,5 +1,5 @@
 /** Kinds of parts: their edges, their faces, what they may say, and the sizes that can be asked of them. */
-import { choice, type DimensionName, either, type Properties, property, type Shape, shape } from './row.js';
+import { choice, type DimensionName, dimensions, either, type Properties, property, type Shape, shape } from './row.js';
 import { sentences } from './sentences.js';
 
 export interface PartKind {
@@ -60,6 +60,11 @@ const assembly: Properties = {
         either(shape.length, shape.shares, { is: 'thing', kinds: ['curve'] }, { is: 'both', kind: 'curve' }),
         'Size from the wall forward: a length, a curve, or a curve over the height and one over the width together, `depth Sweep + Bow`; it is then everywhere as deep as both come to.',
         'depth Sweep',
+    ),
+    anchor: property(
+        dimensions('high'),
+        'How high over the floor it is anchored to the wall. A case without it stands by itself, and is looked at for tipping.',
+        'anchor 64in high',
     ),
     clear,
     note,

@@ -1,6 +1,6 @@
 /** The strength sheet: each check with its formula, inputs, sources, result and limit, so that another can follow it with a pencil. */
 import type { Casework } from '../../casework/index.js';
-import { type ShelfSag, type ShelfStrength, sagLimitOf, shelfStrengths } from '../../strength/index.js';
+import { caseStabilities, type ShelfSag, type ShelfStrength, sagLimitOf, shelfStrengths } from '../../strength/index.js';
 import type { DocumentOptions } from '../document-options.js';
 import { onlyBuilt } from '../only-built.js';
 import { namesInWords, partNamer } from '../part-names.js';
@@ -8,6 +8,7 @@ import { type PrintStyle, printStyle } from '../print-style.js';
 import { projectFacts } from '../project-facts.js';
 import type { Group, Sheet } from '../sheet.js';
 import { shelfSteps } from './shelf-steps.js';
+import { standingSteps } from './standing-steps.js';
 import { inWords, rowOf, type Step, strengthColumns, unitsOf } from './worked.js';
 
 /** A calculation and what it is of. */
@@ -17,11 +18,11 @@ export interface Calculation {
     readonly notes: readonly string[];
 }
 
-/** Of all that is built; undefined where nothing of it is to carry anything. */
+/** Of all that is built; undefined where nothing of it is to carry anything, and no case is known well enough to say how it stands. */
 export function strengthSheet(evaluated: Casework, options: Pick<DocumentOptions, 'units'>): Sheet | undefined {
     const casework = onlyBuilt(evaluated);
     const print = printStyle(casework, options);
-    const calculations = shelfCalculations(casework, print);
+    const calculations = [...shelfCalculations(casework, print), ...standingCalculations(casework, print)];
     if (calculations.length === 0) return undefined;
     return {
         kind: 'strength',
@@ -83,4 +84,21 @@ function shelfNotes({ strips }: ShelfSag): readonly string[] {
     const bearers = strips.filter(({ role }) => role === 'bearer').map(({ name }) => name);
     if (bearers.length === 0) return [];
     return [`Under it runs ${bearers.join(' and ')}, which bends with it. That it may also stand on the floor is not counted on.`];
+}
+
+/** Each case that stands on the floor. */
+function standingCalculations(casework: Casework, print: PrintStyle): readonly Calculation[] {
+    const nameOf = partNamer(casework);
+    return caseStabilities(casework).map((found) => ({
+        heading: `${found.assembly.name === '' ? found.assembly.kind : found.assembly.name}, ${found.assembly.anchor ? 'anchored to the wall' : 'standing by itself'}`,
+        steps: standingSteps(found, unitsOf(print), nameOf),
+        notes: [
+            'The push and the weight on an edge are those of a published test of clothing storage, 16 CFR 1261. Bookcases, shelving and built-in work are outside that rule; its levels are borrowed here, and nothing is claimed of compliance.',
+            ...(found.assembly.anchor
+                ? [
+                      'The anchor, its screws and the wall have to hold the pull by what their makers publish; a strength of the wall is not computed.',
+                  ]
+                : []),
+        ],
+    }));
 }

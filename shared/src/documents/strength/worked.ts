@@ -27,8 +27,8 @@ export interface Step {
 }
 
 /** Found and limit of a judgement, in words. */
-export function judged(what: string, found: Figure, limit: Figure): NonNullable<Step['judged']> {
-    return { what, figures: `${sayFigure(found)}, limit ${sayFigure(limit)}` };
+export function judged(what: string, found: Figure, limit: Figure, called = 'limit'): NonNullable<Step['judged']> {
+    return { what, figures: `${sayFigure(found)}, ${called} ${sayFigure(limit)}` };
 }
 
 export const strengthColumns: readonly Column[] = [

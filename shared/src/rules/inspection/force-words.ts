@@ -1,4 +1,4 @@
-/** Forces and shares of a span in the words of a finding, in the design's own system. */
+/** Forces, masses and shares of a span in the words of a finding, in the design's own system. */
 import type { Casework } from '../../casework/index.js';
 import { formatNumber, quantity, type Unit, unitNamed } from '../../quantity/index.js';
 import { systemOf } from './speaker.js';
@@ -7,6 +7,12 @@ import { systemOf } from './speaker.js';
 export function forceInWords(newtons: number, casework: Casework): string {
     const unit = unitNamed(systemOf(casework) === 'inch' ? 'lbf' : 'N');
     return `${amount(newtons * 1000, unit)} ${unit.symbol}`;
+}
+
+/** `64lb`, `29kg` */
+export function massInWords(kilograms: number, casework: Casework): string {
+    const unit = unitNamed(systemOf(casework) === 'inch' ? 'lb' : 'kg');
+    return `${amount(kilograms, unit)}${unit.symbol}`;
 }
 
 /** `1/118 of its span` */

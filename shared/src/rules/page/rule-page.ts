@@ -97,6 +97,7 @@ const groups: Readonly<Record<string, string>> = {
     CRV: 'Curves',
     JNT: 'Joints',
     STR: 'Strength',
+    STB: 'How it stands',
     LOA: 'What the case holds',
     DES: 'Decisions',
 };
