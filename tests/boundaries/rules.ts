@@ -24,6 +24,7 @@ const SHARED_LAYERS: Readonly<Record<string, readonly string[]>> = {
     drawing: ['quantity', 'materials', 'geometry', 'casework'],
     documents: ['quantity', 'materials', 'geometry', 'casework', 'rules', 'strength', 'stock', 'drawing'],
     writers: ['quantity', 'geometry', 'drawing', 'documents'],
+    output: [],
 };
 
 /** For each package the packages of this project that it may import. */

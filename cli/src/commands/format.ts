@@ -2,9 +2,9 @@
 import { realpath, stat } from 'node:fs/promises';
 import * as path from 'node:path';
 import { createTextFormatter } from 'casewright-language';
+import { plural } from 'casewright-shared/rules';
 import { CouldNotRun } from '../could-not-run.js';
 import { type ExitCode, exitCode } from '../exit-code.js';
-import { plural } from '../findings/count.js';
 import { shownPath } from '../paths.js';
 import { Designs } from '../reading/designs.js';
 import { readingError } from '../reading/nesting.js';

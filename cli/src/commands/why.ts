@@ -1,11 +1,12 @@
 /** `why FILE PATH`: where a size comes from. */
-import type { Analysis } from 'casewright-language';
-import { closestWords, type LookUp, lookUp, type Measure, sayBoth, sayTolerance, whyText } from 'casewright-shared/casework';
+import { type Analysis, explainSize } from 'casewright-language';
+import { closestWords, type LookUp, lookUp, type Measure } from 'casewright-shared/casework';
 import { whySag } from 'casewright-shared/documents';
+import { plural } from 'casewright-shared/rules';
 import { CouldNotRun } from '../could-not-run.js';
 import { type ExitCode, exitCode } from '../exit-code.js';
 import { findingAsText } from '../findings/as-text.js';
-import { countFound, plural } from '../findings/count.js';
+import { countFound } from '../findings/count.js';
 import { foundIn } from '../findings/found.js';
 import { shownUri } from '../paths.js';
 import { Designs } from '../reading/designs.js';
@@ -57,17 +58,8 @@ function explainSag({ casework }: Analysis, file: string, path: string, terminal
 }
 
 function explanation(path: string, measure: Measure, analysis: Analysis, { workingFolder, paint }: Terminal): string {
-    const { casework } = analysis;
-    const system = casework.project?.units === 'mm' ? 'mm' : 'inch';
-    const tolerance = sayTolerance(measure, casework, system);
-    const steps = whyText(measure, {
-        system,
-        locate: (span) => {
-            const { uri, line } = analysis.locate(span);
-            return `${shownUri(workingFolder, uri)}:${line}`;
-        },
-    });
-    return `${paint('strong', `${path} = ${sayBoth(measure.quantity, system)}`)}${tolerance ? `\n${tolerance}` : ''}\n\n${visibleText(steps)}\n`;
+    const { headline, tolerance, steps } = explainSize(path, measure, analysis, ({ uri }) => shownUri(workingFolder, uri));
+    return `${paint('strong', headline)}${tolerance ? `\n${tolerance}` : ''}\n\n${visibleText(steps)}\n`;
 }
 
 function noSuchSize({ reached, missing, known }: Extract<LookUp, { readonly missing: string }>, file: string, errors: number): CouldNotRun {

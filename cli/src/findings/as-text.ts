@@ -1,7 +1,8 @@
 /** Findings for a person at a terminal. */
+import { countInWords, plural } from 'casewright-shared/rules';
 import type { Emphasis, Paint } from '../terminal.js';
 import { visibleText } from '../visible-text.js';
-import { countFound, countInWords, plural } from './count.js';
+import { countFound } from './count.js';
 import { excerpt } from './excerpt.js';
 import { type FoundInText, notAllowed, type Place } from './found.js';
 

@@ -1,22 +1,8 @@
-/** How many findings there are, in numbers and in words. */
-import type { Severity } from 'casewright-shared/rules';
+/** How many findings are shown. */
+import { countFindings, type FindingCount } from 'casewright-shared/rules';
 import type { FoundInText } from './found.js';
 
-export type Count = Readonly<Record<Severity, number>>;
-
 /** The number of findings of each severity. */
-export function countFound(found: readonly FoundInText[]): Count {
-    const of = (severity: Severity) => found.filter(({ record }) => record.severity === severity).length;
-    return { error: of('error'), warning: of('warning'), note: of('note') };
-}
-
-/** `2 errors, 1 warning`; `nothing found` if there is none. */
-export function countInWords(count: Count): string {
-    const words = (['error', 'warning', 'note'] as const).filter((severity) => count[severity] > 0).map((one) => plural(count[one], one));
-    return words.length === 0 ? 'nothing found' : words.join(', ');
-}
-
-/** `1 file`, `2 files` */
-export function plural(count: number, noun: string): string {
-    return `${count} ${noun}${count === 1 ? '' : 's'}`;
+export function countFound(found: readonly FoundInText[]): FindingCount {
+    return countFindings(found.map(({ record }) => record));
 }

@@ -1,19 +1,12 @@
-/** The folder that documents are written to. Nothing in it is replaced that the tool did not write, and nothing is deleted. */
+/** The folder on disk that documents are written to. */
+import { createHash } from 'node:crypto';
 import { lstat, mkdir, readFile, rmdir, stat } from 'node:fs/promises';
 import * as path from 'node:path';
+import { type NewDocument, NotPut, type OutputFolder, putDocuments } from 'casewright-shared/output';
 import { CouldNotRun } from '../could-not-run.js';
 import { pathFrom } from '../paths.js';
 import { systemCode, systemReason } from '../system-error.js';
-import { type BuildRecord, hashOf, readRecord, recordName, writeRecord } from './build-record.js';
 import { NotWritten, replaceFiles } from './replace-files.js';
-
-/** A document as it is to be written. */
-export interface NewDocument {
-    /** Its name in the folder. */
-    readonly name: string;
-    /** Text is written as UTF-8. */
-    readonly content: string | Uint8Array;
-}
 
 /** Where documents go, and what they are of. */
 export interface Destination {
@@ -32,77 +25,71 @@ export interface Destination {
  */
 export async function writeDocuments(documents: readonly NewDocument[], destination: Destination): Promise<readonly string[]> {
     const { folder, shown } = destination;
-    const design = pathFrom(folder, destination.design);
-    const before = await attempt(shown, () => recordIn(destination, design));
-    for (const document of documents) await attempt(shown, () => refuseToReplace(document, before, destination));
-    const made = await attempt(shown, () => makeFolder(folder));
-    const written = new Map<string, string>();
     try {
-        await replaceFiles(
-            documents.map(({ name, content }) => ({ file: path.join(folder, name), content })),
-            ({ file, content }) => written.set(path.basename(file), hashOf(content)),
-        );
+        return await putDocuments(documents, {
+            folder: new FolderOnDisk(folder, shown),
+            shown,
+            design: pathFrom(folder, destination.design),
+            elsewhere: 'build into another folder with `--out`',
+        });
     } catch (error) {
-        // What is in its place belongs into the record also if another file could not follow. The first error is the one to tell.
-        if (written.size > 0) await writeRecordOf(destination, design, new Map([...before, ...written])).catch(() => {});
-        else await removeFolders(made).catch(() => {});
-        throw couldNotWrite(error, destination);
+        throw error instanceof NotPut ? new CouldNotRun(error.message, error.advice) : error;
     }
-    const older = await stillThere(
-        folder,
-        [...before.keys()].filter((name) => !written.has(name)),
-    );
-    const kept = older.map((name) => [name, before.get(name) ?? ''] as const);
-    await writeRecordOf(destination, design, new Map([...kept, ...written])).catch((error) => {
-        throw couldNotWrite(error, destination);
-    });
-    return older;
 }
 
-/** What earlier builds of the design wrote to the folder. */
-async function recordIn({ folder, shown }: Destination, design: string): Promise<BuildRecord['files']> {
-    const record = await readRecord(path.join(folder, recordName));
-    if (record === undefined) return new Map();
-    if (record === 'unreadable') {
-        throw new CouldNotRun(`\`${shown}/${recordName}\` is not as the tool wrote it, so it does not say which files may be replaced`, [
-            'build into another folder with `--out`, or delete that file and the documents beside it',
-        ]);
-    }
-    if (record.design !== design) {
-        throw new CouldNotRun(`\`${shown}\` holds the documents of another design, \`${record.design}\` as seen from there`, [
-            'build into another folder with `--out`',
-        ]);
-    }
-    return record.files;
-}
+/** What the operating system refuses is thrown as CouldNotRun, in words. */
+class FolderOnDisk implements OutputFolder {
+    constructor(
+        private readonly folder: string,
+        private readonly shown: string,
+    ) {}
 
-async function refuseToReplace(
-    { name, content }: NewDocument,
-    before: BuildRecord['files'],
-    { folder, shown }: Destination,
-): Promise<void> {
-    const file = path.join(folder, name);
-    const there = await unlessMissing(lstat(file));
-    if (!there) return;
-    const hash = there.isFile() ? hashOf(await readFile(file)) : undefined;
-    // The same bytes can be put there again, whoever wrote them.
-    if (hash !== undefined && (hash === before.get(name) || hash === hashOf(content))) return;
-    const whose = before.has(name) ? 'was changed since the tool wrote it' : 'was not written by the tool';
-    throw new CouldNotRun(`\`${shown}/${name}\` ${whose}, so it is not replaced`, [
-        'move it away, or build into another folder with `--out`; nothing is written',
-    ]);
-}
-
-async function writeRecordOf({ folder }: Destination, design: string, files: BuildRecord['files']): Promise<void> {
-    await replaceFiles([{ file: path.join(folder, recordName), content: writeRecord({ design, files }) }]);
-}
-
-async function stillThere(folder: string, names: readonly string[]): Promise<string[]> {
-    const there: string[] = [];
-    for (const name of names.filter((one) => path.basename(one) === one)) {
-        if (await lstat(path.join(folder, name)).catch(() => undefined)) there.push(name);
+    read(name: string): Promise<Uint8Array | 'no file' | undefined> {
+        return this.attempt(async () => {
+            const file = path.join(this.folder, name);
+            const there = await unlessMissing(lstat(file));
+            if (!there) return undefined;
+            return there.isFile() ? await readFile(file) : 'no file';
+        });
     }
-    return there.sort();
+
+    readText(name: string): Promise<string | undefined> {
+        return this.attempt(() => unlessMissing(readFile(path.join(this.folder, name), 'utf8')));
+    }
+
+    async digest(content: string | Uint8Array): Promise<string> {
+        return createHash('sha256').update(content).digest('hex');
+    }
+
+    async make(): Promise<() => Promise<void>> {
+        const made = await this.attempt(() => makeFolder(this.folder));
+        return async () => {
+            for (const folder of made.toReversed()) await rmdir(folder);
+        };
+    }
+
+    async replace(documents: readonly NewDocument[], written: (document: NewDocument) => void): Promise<void> {
+        const files = new Map(documents.map((document) => [path.join(this.folder, document.name), document]));
+        try {
+            await replaceFiles(
+                [...files].map(([file, { content }]) => ({ file, content })),
+                ({ file }) => written(files.get(file)!),
+            );
+        } catch (error) {
+            if (!(error instanceof NotWritten)) throw error;
+            const name = path.basename(error.file);
+            throw new CouldNotRun(`\`${this.shown}/${name}\` cannot be written: ${systemReason(error.cause)}`);
+        }
+    }
+
+    private async attempt<Result>(act: () => Promise<Result>): Promise<Result> {
+        try {
+            return await act();
+        } catch (error) {
+            const reason = folderReasons[systemCode(error) ?? ''] ?? systemReason(error);
+            throw new CouldNotRun(`the documents cannot be written to \`${this.shown}\`: ${reason}`);
+        }
+    }
 }
 
 /**
@@ -128,11 +115,6 @@ async function isFolder(folder: string): Promise<boolean> {
     return there !== undefined;
 }
 
-/** Takes away folders that were made for nothing. */
-async function removeFolders(made: readonly string[]): Promise<void> {
-    for (const folder of made.toReversed()) await rmdir(folder);
-}
-
 /** What a call to the file system finds; undefined if there is nothing. */
 async function unlessMissing<Result>(found: Promise<Result>): Promise<Result | undefined> {
     try {
@@ -148,19 +130,3 @@ const folderReasons: Readonly<Record<string, string>> = {
     ENOTDIR: 'it is a file, or a file is in the way of it',
     ENOENT: 'no folder can be made there',
 };
-
-/** Turns an error of the operating system into words about the folder. */
-async function attempt<Result>(shown: string, act: () => Promise<Result>): Promise<Result> {
-    try {
-        return await act();
-    } catch (error) {
-        if (error instanceof CouldNotRun) throw error;
-        const reason = folderReasons[systemCode(error) ?? ''] ?? systemReason(error);
-        throw new CouldNotRun(`the documents cannot be written to \`${shown}\`: ${reason}`);
-    }
-}
-
-function couldNotWrite(error: unknown, { shown }: Destination): unknown {
-    if (!(error instanceof NotWritten)) return error;
-    return new CouldNotRun(`\`${shown}/${path.basename(error.file)}\` cannot be written: ${systemReason(error.cause)}`);
-}

@@ -1,8 +1,8 @@
 import { mkdir, readdir, symlink } from 'node:fs/promises';
 import * as path from 'node:path';
+import { type NewDocument, recordName } from 'casewright-shared/output';
 import { describe, expect, it } from 'vitest';
-import { recordName } from '../../src/writing/build-record.js';
-import { type NewDocument, writeDocuments } from '../../src/writing/output-folder.js';
+import { writeDocuments } from '../../src/writing/output-folder.js';
 import { type Shell, shell } from '../shell.js';
 
 const list: NewDocument = { name: 'cut-list.md', content: 'the cut list' };

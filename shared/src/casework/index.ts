@@ -1,6 +1,6 @@
 export { type ConstructOptions, construct } from './construct/construct.js';
 export * from './design/design.js';
-export { type LookUp, lookUp } from './explain/look-up.js';
+export { type LookUp, lookUp, type NamedSize, sizesAt } from './explain/look-up.js';
 export { sayBoth, sayQuantity, sayTolerance, type WhyOptions, whyText } from './explain/why.js';
 export * from './model/casework.js';
 export * from './model/edge-words.js';

@@ -30,6 +30,19 @@ export function lookUp(casework: Casework, path: string): LookUp {
     return { ok: false, reached: '', missing: path.split('.')[0] ?? path, known };
 }
 
+/** A size that can be asked for by its path. */
+export interface NamedSize {
+    readonly path: string;
+    readonly measure: Measure;
+}
+
+/** All known sizes of the part, case, opening or thing at a path, in the order in which they are asked for most. */
+export function sizesAt(casework: Casework, path: string): readonly NamedSize[] {
+    const owner = ownersOf(casework).get(path);
+    const sizes = owner ? [...sizesOf(owner)] : [];
+    return sizes.flatMap(([name, measure]) => (measure ? [{ path: `${path}.${name}`, measure }] : []));
+}
+
 function ownersOf(casework: Casework): ReadonlyMap<string, Owner> {
     const owners = new Map<string, Owner>();
     for (const thing of casework.things.values()) owners.set(thing.name, { is: 'thing', thing });

@@ -2,10 +2,8 @@
  * The record of a build: a file beside the documents that says which of them the tool wrote, and what it wrote. By it the tool knows a
  * document of its own from a file of somebody else's, and from a document that somebody has edited since.
  */
-import { createHash } from 'node:crypto';
-import { readFile } from 'node:fs/promises';
-import { systemCode } from '../system-error.js';
 
+/** The name of the record's file. */
 export const recordName = '.casewright-build.json';
 
 const version = 1;
@@ -15,11 +13,6 @@ export interface BuildRecord {
     readonly design: string;
     /** The hash of what was written, by the name of the file. */
     readonly files: ReadonlyMap<string, string>;
-}
-
-/** The hash of the content of a file: `sha256:` and the digest in hexadecimal digits (FIPS 180-4). */
-export function hashOf(content: string | Uint8Array): string {
-    return `sha256:${createHash('sha256').update(content).digest('hex')}`;
 }
 
 /** The text of a record's file; the files in the order of their names. */
@@ -33,22 +26,8 @@ export function writeRecord({ design, files }: BuildRecord): string {
     return `${JSON.stringify(record, null, 2)}\n`;
 }
 
-/**
- * The record in a file; undefined if there is none, `unreadable` if what stands there is no record.
- * @throws the error of the operating system if the file is there and cannot be read
- */
-export async function readRecord(file: string): Promise<BuildRecord | 'unreadable' | undefined> {
-    let text: string;
-    try {
-        text = await readFile(file, 'utf8');
-    } catch (error) {
-        if (systemCode(error) === 'ENOENT') return undefined;
-        throw error;
-    }
-    return parseRecord(text) ?? 'unreadable';
-}
-
-function parseRecord(text: string): BuildRecord | undefined {
+/** The record that a text is; undefined if it is none. */
+export function parseRecord(text: string): BuildRecord | undefined {
     let found: unknown;
     try {
         found = JSON.parse(text);
