@@ -8,6 +8,7 @@ import {
     type SelectionRange,
     type SelectionRangeParams,
 } from 'vscode-languageserver';
+import { answerRequests } from './answers.js';
 import { fixAll } from './code-actions.js';
 import { selectionRangeAt } from './selection-ranges.js';
 
@@ -35,5 +36,6 @@ export function serve(services: LangiumSharedServices): void {
             DocumentState.Parsed,
         ),
     );
+    answerRequests(services);
     startLanguageServer(services);
 }

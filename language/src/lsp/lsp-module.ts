@@ -5,8 +5,11 @@ import type { Diagnostic } from 'vscode-languageserver';
 import type { CasewrightAddedServices, CasewrightAddedSharedServices } from '../casewright-module.js';
 import { CasewrightFormatter } from '../formatting/casewright-formatter.js';
 import { CasewrightCodeActions } from './code-actions.js';
+import { Projects } from './commands/projects.js';
+import { SizesAt } from './commands/sizes-at.js';
 import { CasewrightCompletion } from './completion/casewright-completion.js';
 import { CasewrightValidator } from './diagnostics/casewright-validator.js';
+import { ProjectDiagnostics } from './diagnostics/project-diagnostics.js';
 import { type Later, WhileTyping } from './diagnostics/while-typing.js';
 import { CasewrightFolding } from './folding.js';
 import { CasewrightHover } from './hover/casewright-hover.js';
@@ -21,7 +24,13 @@ import { VirtualDocuments } from './virtual-documents.js';
 
 /** Services of our own for an editor. */
 export interface CasewrightEditorServices {
-    readonly editor: { readonly Occurrences: Occurrences; readonly WhileTyping: WhileTyping | undefined };
+    readonly editor: {
+        readonly Occurrences: Occurrences;
+        readonly ProjectDiagnostics: ProjectDiagnostics;
+        readonly Projects: Projects;
+        readonly SizesAt: SizesAt;
+        readonly WhileTyping: WhileTyping | undefined;
+    };
 }
 
 type Services = LangiumServices & CasewrightAddedServices & CasewrightEditorServices;
@@ -35,14 +44,21 @@ export function casewrightEditorModule(later: Later | undefined): Module<Service
     return {
         editor: {
             Occurrences: (services) => new Occurrences(services.references.VisibleNames, services.shared.workspace.LangiumDocuments),
+            ProjectDiagnostics: ({ shared }) =>
+                new ProjectDiagnostics(
+                    () => shared.workspace.LangiumDocuments,
+                    (document, diagnostics) => publish(document, diagnostics, shared),
+                ),
+            Projects: (services) =>
+                new Projects(services.analysis.Analyses, usedFilesOf(services), services.shared.workspace.LangiumDocuments),
+            SizesAt: (services) => new SizesAt(services.references.VisibleNames, services.editor.Occurrences),
             WhileTyping: ({ shared }) => later && whileTyping(later, shared),
         },
         parser: {
             CompletionParser: (services) => whenAsked(() => createCompletionParser(services)),
         },
         validation: {
-            DocumentValidator: (services) =>
-                new CasewrightValidator(services.analysis.Analyses, usedFilesOf(services), services.editor.WhileTyping),
+            DocumentValidator: (services) => new CasewrightValidator(services.analysis.Analyses, usedFilesOf(services), services.editor),
         },
         lsp: {
             CodeActionProvider: (services) => new CasewrightCodeActions(services.analysis.Analyses),
@@ -68,7 +84,7 @@ export const CasewrightEditorSharedModule: Module<SharedServices, PartialLangium
     lsp: {
         LanguageServer: (services) => new CasewrightLanguageServer(services),
         NodeKindProvider: () => new CasewrightNodeKinds(),
-        TextDocumentContentProvider: () => new VirtualDocuments(),
+        TextDocumentContentProvider: (services) => new VirtualDocuments(services),
     },
 };
 

@@ -1,3 +1,3 @@
 /** File formats, one file each: sheets, data and drawings in, text or bytes out. Knows no casework and touches no file. */
 export { type PaperName, papers } from './paper.js';
-export { type WriteOptions, writeDocument } from './write-document.js';
+export { contentAsBase64, type WriteOptions, writeDocument } from './write-document.js';

@@ -30,6 +30,12 @@ const drawingWriters: Partial<Readonly<Record<FormatName, () => Promise<(drawing
     svg: async () => writeSvg,
 };
 
+/** The bytes of a file as Base64 text (RFC 4648, section 4), for ways that carry text only. */
+export async function contentAsBase64(content: Uint8Array): Promise<string> {
+    const { base64Of } = await import('./base64.js');
+    return base64Of(content);
+}
+
 /**
  * The content of a document's file: text, to be written as UTF-8, or bytes.
  * @throws RangeError for a format in which such a document does not come; its kind says in which it does

@@ -3,7 +3,8 @@ import { type Cancellation, type DocumentValidator, interruptAndCheck, type Lang
 import type { Diagnostic } from 'vscode-languageserver';
 import type { Analyses } from '../../analysis/analyses.js';
 import type { UsedFiles } from '../../workspace/used-files.js';
-import { diagnosticOf } from './finding-diagnostic.js';
+import { diagnosticOf, keyOf } from './finding-diagnostic.js';
+import type { ProjectDiagnostics } from './project-diagnostics.js';
 import { usedFileDiagnostics } from './used-file-diagnostics.js';
 import type { WhileTyping } from './while-typing.js';
 
@@ -12,8 +13,11 @@ export class CasewrightValidator implements DocumentValidator {
     constructor(
         private readonly analyses: Analyses,
         private readonly usedFiles: UsedFiles,
-        /** Undefined where nobody types: everything is shown at once. */
-        private readonly whileTyping: WhileTyping | undefined,
+        private readonly shown: {
+            readonly ProjectDiagnostics: ProjectDiagnostics;
+            /** Undefined where nobody types: everything is shown at once. */
+            readonly WhileTyping: WhileTyping | undefined;
+        },
     ) {}
 
     async validateDocument(
@@ -24,8 +28,10 @@ export class CasewrightValidator implements DocumentValidator {
         if (cancelToken) {
             await interruptAndCheck(cancelToken);
         }
-        const all = this.diagnosticsOf(document);
-        return this.whileTyping ? this.whileTyping.nowOf(document, all) : all;
+        const own = this.diagnosticsOf(document);
+        const known = new Set(own.map(keyOf));
+        const all = [...own, ...this.shown.ProjectDiagnostics.of(document).filter((one) => !known.has(keyOf(one)))];
+        return this.shown.WhileTyping ? this.shown.WhileTyping.nowOf(document, all) : all;
     }
 
     private diagnosticsOf(document: LangiumDocument): Diagnostic[] {

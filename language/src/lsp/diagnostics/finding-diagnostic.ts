@@ -9,7 +9,7 @@ import {
     type Location,
 } from 'vscode-languageserver';
 import type { Analysis } from '../../analysis/analysis.js';
-import { rulePageUri } from '../virtual-documents.js';
+import { rulePageUri } from '../rule-pages.js';
 
 const severities: Readonly<Record<Finding['severity'], DiagnosticSeverity>> = {
     error: DiagnosticSeverity.Error,
@@ -38,6 +38,11 @@ export function diagnosticOf(finding: Finding, analysis: Analysis): Diagnostic {
         ...(related.length > 0 ? { relatedInformation: related.map((one) => relatedInformation(one, analysis)) } : {}),
         data: { code } satisfies DiagnosticData,
     };
+}
+
+/** Tells the diagnostics of one file apart. */
+export function keyOf({ range: { start, end }, code, message }: Diagnostic): string {
+    return [start.line, start.character, end.line, end.character, code, message].join(' ');
 }
 
 function relatedInformation({ span, message }: Finding['related'][number], analysis: Analysis): DiagnosticRelatedInformation {

@@ -1,7 +1,5 @@
 // What an editor shows over a word: a value, a thing, or what the word means. Knows which of them a word stands for.
-import { lookUp, type Measure } from 'casewright-shared/casework';
-import { dimension, readMeasure } from 'casewright-shared/quantity';
-import type { AstNode, LangiumDocument } from 'langium';
+import type { LangiumDocument } from 'langium';
 import type { HoverProvider } from 'langium/lsp';
 import type { Hover, HoverParams } from 'vscode-languageserver';
 import type { Analyses } from '../../analysis/analyses.js';
@@ -9,19 +7,24 @@ import type { Analysis } from '../../analysis/analysis.js';
 import type * as Ast from '../../generated/ast.js';
 import type { VisibleNames } from '../../scoping/visible-names.js';
 import type { Occurrences } from '../occurrences.js';
+import { indexBehind, Values } from '../values.js';
 import { type WordAt, wordAt } from '../word-at.js';
-import { declaredText, partsOf } from './declared.js';
+import { declaredText } from './declared.js';
 import { paragraphs } from './markdown.js';
 import { measureText } from './measures.js';
 import { useText } from './uses.js';
 import { wordText } from './words.js';
 
 export class CasewrightHover implements HoverProvider {
+    private readonly values: Values;
+
     constructor(
         private readonly analyses: Analyses,
         private readonly names: VisibleNames,
         private readonly occurrences: Occurrences,
-    ) {}
+    ) {
+        this.values = new Values(names);
+    }
 
     getHoverContent(document: LangiumDocument, { position }: HoverParams): Hover | undefined {
         const word = wordAt(document, position);
@@ -34,63 +37,10 @@ export class CasewrightHover implements HoverProvider {
             return useText(word.node as Ast.Use, this.names) ?? wordText(word);
         }
         const name = this.occurrences.declaredAt(word);
-        const value = this.value(word, analysis);
+        const value = this.values.at(word, analysis);
         if (name) {
             return declaredText(name, analysis, { index: indexBehind(word.node), value });
         }
         return paragraphs(value && measureText(value, analysis), word.node.$type === 'Literal' ? undefined : wordText(word));
     }
-
-    /** What the expression around a word amounts to, or the property that it names. */
-    private value({ node, feature, leaf }: WordAt, analysis: Analysis): Measure | undefined {
-        if (isKindOfStatement(node) || (node.$type === 'Property' && feature !== 'name')) {
-            return undefined;
-        }
-        if (node.$type === 'Literal') {
-            return literalValue(node as Ast.Literal);
-        }
-        if (node.$type === 'Property' && isSeveralValues((node as Ast.Property).value)) {
-            return undefined;
-        }
-        const at = node.$cstNode ?? leaf;
-        return analysis.valueAt({ file: analysis.design.file, start: at.offset, end: at.end }) ?? this.faceValue(node, analysis);
-    }
-
-    /** Where a face is: `Floor.front`. */
-    private faceValue(node: AstNode, analysis: Analysis): Measure | undefined {
-        if (node.$type !== 'MemberAccess') {
-            return undefined;
-        }
-        const { receiver, member } = node as Ast.MemberAccess;
-        const part = this.names.declaredBy(receiver.$type === 'Index' ? receiver.receiver : receiver);
-        const [built] = part ? partsOf(part, analysis, receiver.$type === 'Index' ? indexBehind(receiver.receiver) : undefined) : [];
-        const found = built && member ? lookUp(analysis.casework, `${built.path}.${member.$refText}`) : undefined;
-        return found?.ok ? found.measure : undefined;
-    }
-}
-
-/** What a number says by itself; a plain number needs no explanation. */
-function literalValue({ text }: Ast.Literal): Measure | undefined {
-    const reading = readMeasure(text ?? '');
-    const isMeasure = reading.ok && reading.quantity.dimension !== dimension.none;
-    return isMeasure ? { quantity: reading.quantity, why: { kind: 'literal', about: [], inputs: [] } } : undefined;
-}
-
-/** `doorway 32in x 80in`: no one value is that of the property. */
-function isSeveralValues(value: Ast.Expression | undefined): boolean {
-    return value?.$type === 'By' || value?.$type === 'List' || value?.$type === 'Dimensions' || value?.$type === 'Interval';
-}
-
-function isKindOfStatement({ $type }: AstNode): boolean {
-    return $type === 'PartDeclaration' || $type === 'Part' || $type === 'Fact' || $type === 'DesignDeclaration';
-}
-
-/** The number in `Tier[2]`, where a word is the `Tier` of it. */
-function indexBehind(node: AstNode): number | undefined {
-    const index = node.$container?.$type === 'Index' ? (node.$container as Ast.Index) : undefined;
-    if (index?.receiver !== node || index.index?.$type !== 'Literal') {
-        return undefined;
-    }
-    const number = Number(index.index.text);
-    return Number.isInteger(number) ? number : undefined;
 }

@@ -1,12 +1,11 @@
 // Hovers over names: what the declared thing has become. Knows declared names and where their casework is.
-import type { Assembly, Casework, CurveModel, Measure, Opening, Part, Span } from 'casewright-shared/casework';
+import type { Assembly, Casework, CurveModel, Measure, Opening } from 'casewright-shared/casework';
 import { namesInWords } from 'casewright-shared/documents';
 import { formatLength } from 'casewright-shared/quantity';
-import { type AstNode, isAstNode } from 'langium';
 import type { Analysis } from '../../analysis/analysis.js';
-import type * as Ast from '../../generated/ast.js';
 import { docBefore } from '../../lowering/source-text.js';
 import type { DeclaredName } from '../../scoping/declared-name.js';
+import { builtCasesOf, declarationNode, fileOf, insertedCasesOf, isAt, openingsOf, partsOf, thingOf } from '../declared-things.js';
 import { code, paragraphs, table } from './markdown.js';
 import { inBothSystems, lengthStyle, measureText } from './measures.js';
 import { partsText } from './parts.js';
@@ -46,19 +45,12 @@ function partText(name: DeclaredName, analysis: Analysis, chosen: number | undef
     if (parts.length > 0) {
         return partsText(parts, casework);
     }
-    const inside = casework.assemblies.filter((assembly) => isStatementOf(assembly, name, analysis));
+    const inside = insertedCasesOf(name, analysis);
     return inside.length > 0 ? assembliesText(inside, casework) : undefined;
 }
 
-/** The parts that a declaration has become; one of each group if an index says which. */
-export function partsOf(name: DeclaredName, analysis: Analysis, chosen: number | undefined): readonly Part[] {
-    const parts = [...analysis.casework.parts.values()].filter((part) => isAt(part.nameSpan, name, analysis));
-    const meant = chosen === undefined ? parts : parts.filter((part) => part.name.endsWith(`[${chosen}]`));
-    return meant.length > 0 ? meant : parts;
-}
-
 function factText(name: DeclaredName, analysis: Analysis): string | undefined {
-    const thing = [...analysis.casework.things.values()].find((one) => isAt(one.nameSpan, name, analysis));
+    const thing = thingOf(name, analysis);
     return thing ? thingText(thing, analysis) : source(name);
 }
 
@@ -76,18 +68,8 @@ function usedOver({ over, used, parts }: CurveModel, casework: Casework): string
 }
 
 function designText(name: DeclaredName, analysis: Analysis): string | undefined {
-    const { casework, design } = analysis;
-    const statement = name.sort === 'build' ? (name.node as Ast.Build).design.$refText : name.name;
-    const built = casework.assemblies.filter((assembly) => assembly.inside === undefined && declaredAs(assembly, statement, design));
-    return built.length > 0 ? paragraphs(docOf(name), assembliesText(built, casework)) : undefined;
-}
-
-/** What a project builds is called by its own name, or by that of its case. */
-function declaredAs(assembly: Assembly, name: string, design: Analysis['design']): boolean {
-    return (
-        assembly.name === name ||
-        design.project?.builds.some((build) => build.name === assembly.name && build.design.endsWith(`#${name}`)) === true
-    );
+    const built = builtCasesOf(name, analysis);
+    return built.length > 0 ? paragraphs(docOf(name), assembliesText(built, analysis.casework)) : undefined;
 }
 
 function assembliesText(assemblies: readonly Assembly[], casework: Casework): string {
@@ -103,7 +85,7 @@ function assembliesText(assemblies: readonly Assembly[], casework: Casework): st
 
 function openingText(name: DeclaredName, analysis: Analysis): string | undefined {
     const { casework } = analysis;
-    const openings = [...casework.openings.values()].filter((opening) => isAt(opening.span, name, analysis));
+    const openings = openingsOf(name, analysis);
     const row = ({ path, width, height, depth }: Opening): readonly string[] => [`\`${path}\``, ...sizes([width, height, depth], casework)];
     return openings.length > 0 ? paragraphs('**opening**', table(['clear', 'width', 'height', 'depth'], openings.map(row))) : undefined;
 }
@@ -129,30 +111,7 @@ function source(name: DeclaredName): string {
 }
 const mostLines = 12;
 
-/** `side Left, Right` declares both of its parts. */
-function declarationNode(node: AstNode): AstNode {
-    const isPieceOfStatement = node.$type === 'Part' || node.$type === 'IndexName' || node.$type === 'OpeningName';
-    return isPieceOfStatement && isAstNode(node.$container) ? declarationNode(node.$container) : node;
-}
-
 function docOf(name: DeclaredName): string | undefined {
     const start = declarationNode(name.node).$cstNode?.offset;
     return start === undefined ? undefined : docBefore(name.document.textDocument.getText(), start);
-}
-
-/** Whether a span is that of a declared name. */
-function isAt(span: Span, name: DeclaredName, analysis: Analysis): boolean {
-    const segment = name.nameSegment;
-    return segment !== undefined && span.start === segment.offset && analysis.documentOf(span.file) === name.document;
-}
-
-/** A case that stands in another is placed by a statement, which may name several. */
-function isStatementOf({ span, name: called }: Assembly, name: DeclaredName, analysis: Analysis): boolean {
-    const statement = declarationNode(name.node).$cstNode;
-    const isPlace = statement?.offset === span.start && analysis.documentOf(span.file) === name.document;
-    return isPlace && called.replace(/\[.*$/, '') === name.name;
-}
-
-function fileOf(name: DeclaredName, analysis: Analysis): string | undefined {
-    return analysis.design.files.find((file) => analysis.documentOf(file) === name.document);
 }
