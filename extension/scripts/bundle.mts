@@ -32,9 +32,23 @@ const web: BuildOptions = {
     define: { global: 'globalThis' },
     plugins: [withoutNodeUtil],
 };
+/** Split, so that the writers of documents are read when documents are asked for; only ES modules can be. */
+const desktopServer: BuildOptions = {
+    ...desktop,
+    format: 'esm',
+    splitting: true,
+    entryPoints: { desktop: '../language/src/server/main-node.ts' },
+    outdir: 'dist/server',
+    outExtension: { '.js': '.mjs' },
+    chunkNames: 'parts/[name]-[hash]',
+    banner: {
+        // Some of the bundled packages are CommonJS and ask for Node's own modules with `require`, which an ES module does not have.
+        js: "import { createRequire as requireFrom } from 'node:module';\nconst require = requireFrom(import.meta.url);",
+    },
+};
 const bundles: readonly BuildOptions[] = [
     { ...desktop, entryPoints: ['src/desktop.ts'], outfile: 'dist/extension/desktop.cjs', external: ['vscode'] },
-    { ...desktop, entryPoints: ['../language/src/server/main-node.ts'], outfile: 'dist/server/desktop.cjs' },
+    desktopServer,
     // The extension host of the web evaluates CommonJS; the server is a classic worker, which knows no modules at all.
     { ...web, format: 'cjs', entryPoints: ['src/web.ts'], outfile: 'dist/extension/web.js', external: ['vscode'] },
     { ...web, format: 'iife', entryPoints: ['../language/src/server/main-browser.ts'], outfile: 'dist/server/web.js' },

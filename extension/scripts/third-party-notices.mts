@@ -19,7 +19,7 @@ export async function thirdPartyNotices(bundles: readonly Metafile[], folder: st
 }
 
 /** All permissive; the last is that of minimatch, which the language client brings. */
-const PERMITTED_LICENCES = ['MIT', 'ISC', 'Apache-2.0', 'BSD-2-Clause', 'BSD-3-Clause', 'BlueOak-1.0.0'];
+const PERMITTED_LICENCES = ['MIT', 'ISC', 'Apache-2.0', 'BSD-2-Clause', 'BSD-3-Clause', '0BSD', 'BlueOak-1.0.0'];
 
 async function notice(packageFolder: string): Promise<string> {
     const { name, version, license } = JSON.parse(await readFile(path.join(packageFolder, 'package.json'), 'utf8'));

@@ -1,5 +1,6 @@
 import type { ExtensionContext } from 'vscode';
 import type { BaseLanguageClient, LanguageClientOptions } from 'vscode-languageclient';
+import { registerCommands } from './commands/register.js';
 
 /** The language's identifier in package.json. */
 export const LANGUAGE_ID = 'casewright';
@@ -15,5 +16,6 @@ export const clientOptions: LanguageClientOptions = {
 /** Starts the client and everything that both platforms have in common; the extension's context ends it. */
 export async function startClient(context: ExtensionContext, client: BaseLanguageClient): Promise<void> {
     context.subscriptions.push({ dispose: () => client.dispose() });
+    registerCommands(context, client, LANGUAGE_ID);
     await client.start();
 }

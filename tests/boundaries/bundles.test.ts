@@ -1,4 +1,4 @@
-import { existsSync, readFileSync } from 'node:fs';
+import { existsSync, readdirSync, readFileSync } from 'node:fs';
 import { builtinModules } from 'node:module';
 import * as path from 'node:path';
 import { describe, expect, it } from 'vitest';
@@ -22,5 +22,10 @@ describe.each(['extension/dist/extension/web.js', 'extension/dist/server/web.js'
 });
 
 it('the bundle for the desktop, for comparison, does ask for modules of Node', () => {
-    expect(nodeModulesIn(readFileSync(path.join(ROOT, 'extension/dist/server/desktop.cjs'), 'utf8'))).toContain('child_process');
+    const server = path.join(ROOT, 'extension/dist/server');
+    const scripts = [
+        path.join(server, 'desktop.mjs'),
+        ...readdirSync(path.join(server, 'parts')).map((part) => path.join(server, 'parts', part)),
+    ];
+    expect(scripts.flatMap((script) => nodeModulesIn(readFileSync(script, 'utf8')))).toContain('child_process');
 });

@@ -1,22 +1,14 @@
 /** The language server under a client that is not VS Code: plain JSON-RPC over standard input and output. */
-import { type ChildProcessWithoutNullStreams, spawn } from 'node:child_process';
 import { readFileSync } from 'node:fs';
 import { pathToFileURL } from 'node:url';
 import { afterAll, beforeAll, expect, test } from 'vitest';
-import { createMessageConnection, type MessageConnection, StreamMessageReader, StreamMessageWriter } from 'vscode-jsonrpc/node';
-import type {
-    CompletionList,
-    Hover,
-    InitializeResult,
-    LocationLink,
-    Position,
-    PublishDiagnosticsParams,
-} from 'vscode-languageserver-protocol';
-import { EXAMPLE, languageServerCommand } from './language-server.js';
+import type { MessageConnection } from 'vscode-jsonrpc/node';
+import type { CompletionList, Hover, LocationLink, Position, PublishDiagnosticsParams } from 'vscode-languageserver-protocol';
+import { EXAMPLE } from './language-server.js';
+import { type Session, startSession } from './session.js';
 
 const uri = pathToFileURL(EXAMPLE).href;
 const design = readFileSync(EXAMPLE, 'utf8');
-const published: PublishDiagnosticsParams[] = [];
 const EXPECTED_CAPABILITIES = [
     'hoverProvider',
     'completionProvider',
@@ -28,36 +20,18 @@ const EXPECTED_CAPABILITIES = [
     'documentFormattingProvider',
     'semanticTokensProvider',
 ];
-let server: ChildProcessWithoutNullStreams;
+let session: Session;
 let connection: MessageConnection;
 
 beforeAll(async () => {
-    const [program, ...args] = languageServerCommand();
-    server = spawn(program, args);
-    connection = createMessageConnection(new StreamMessageReader(server.stdout), new StreamMessageWriter(server.stdin));
-    connection.onNotification('textDocument/publishDiagnostics', (parameters: PublishDiagnosticsParams) => {
-        published.push(parameters);
-    });
-    connection.onRequest('client/registerCapability', () => null);
-    connection.onRequest('workspace/configuration', ({ items }: { items: unknown[] }) => items.map(() => null));
-    connection.listen();
-    const { capabilities } = await connection.sendRequest<InitializeResult>('initialize', {
-        processId: process.pid,
-        rootUri: null,
-        workspaceFolders: null,
-        capabilities: { textDocument: { hover: { contentFormat: ['markdown'] }, definition: { linkSupport: true } } },
-    });
-    const offered = Object.entries(capabilities).flatMap(([name, value]) => (value ? [name] : []));
+    session = await startSession();
+    connection = session.connection;
+    const offered = Object.entries(session.capabilities).flatMap(([name, value]) => (value ? [name] : []));
     expect(offered).toEqual(expect.arrayContaining(EXPECTED_CAPABILITIES));
-    await connection.sendNotification('initialized', {});
 });
 
 afterAll(async () => {
-    const ended = new Promise((resolve) => server.once('exit', resolve));
-    await connection.sendRequest('shutdown');
-    await connection.sendNotification('exit');
-    expect(await ended).toBe(0);
-    connection.dispose();
+    expect(await session.end()).toBe(0);
 });
 
 test('a mistake is reported once, at its words, with what mends it, and goes when it is mended', async () => {
@@ -120,5 +94,5 @@ function positionOf(word: string, after: string): Position {
 }
 
 function latestDiagnostics(): PublishDiagnosticsParams['diagnostics'] | undefined {
-    return published.findLast((parameters) => parameters.uri === uri)?.diagnostics;
+    return session.diagnosticsOf(uri);
 }

@@ -4,7 +4,7 @@ import { documentKinds } from 'casewright-shared/documents';
 import { countInWords } from 'casewright-shared/rules';
 import { DocumentState, interruptAndCheck, type LangiumDocument, URI, UriUtils } from 'langium';
 import { createRequestHandler, type LangiumServices, type LangiumSharedServices } from 'langium/lsp';
-import { type CancellationToken, type Connection, WorkDoneProgress } from 'vscode-languageserver';
+import { type CancellationToken, type Connection, LSPErrorCodes, ResponseError, WorkDoneProgress } from 'vscode-languageserver';
 import type { CasewrightAddedServices } from '../casewright-module.js';
 import { toExplain } from './commands/explanations.js';
 import type { FoundInProject } from './commands/projects.js';
@@ -35,13 +35,15 @@ export function answerRequests(shared: LangiumSharedServices): void {
         method: string,
         give: (services: Services, document: LangiumDocument, request: Request, token: CancellationToken) => Promise<object> | object,
     ): void => {
-        connection.onRequest(
-            method,
-            createRequestHandler<Request, object>(async (services, document, request, token) => {
-                await readWhole(document, shared);
-                return await give(services as unknown as Services, document, request, token);
-            }, shared),
-        );
+        const handle = createRequestHandler<Request, object>(async (services, document, request, token) => {
+            await readWhole(document, shared);
+            return await give(services as unknown as Services, document, request, token);
+        }, shared);
+        connection.onRequest(method, async (request: Request, token: CancellationToken) => {
+            const result = await handle(request, token);
+            // Langium gives nothing where its own work is called off.
+            return result ?? new ResponseError(LSPErrorCodes.RequestCancelled, 'the request was called off');
+        });
     };
     answer(CHECK, check);
     answer(BUILDABLE, buildable);

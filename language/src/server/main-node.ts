@@ -3,6 +3,8 @@ import { NodeFileSystem } from 'langium/node';
 import { createConnection, ProposedFeatures } from 'vscode-languageserver/node';
 import type { Later } from '../lsp/diagnostics/while-typing.js';
 import { serve } from '../lsp/language-server.js';
+import { ClientFileSystem } from './client-file-system.js';
+import { FilesByScheme } from './files-by-scheme.js';
 import { createLanguageServerServices } from './services.js';
 
 const later: Later = (run, milliseconds) => {
@@ -12,7 +14,8 @@ const later: Later = (run, milliseconds) => {
 
 // The way to the client (--node-ipc or --stdio) is among the arguments of the process.
 const connection = createConnection(ProposedFeatures.all);
-serve(createLanguageServerServices({ connection, later, ...NodeFileSystem }).shared);
+const fileSystemProvider = () => new FilesByScheme(NodeFileSystem.fileSystemProvider(), new ClientFileSystem(connection));
+serve(createLanguageServerServices({ connection, later, fileSystemProvider }).shared);
 
 // An editor that ends the server leaves it no time to keep what it has compiled for the next start, where that is kept.
 setTimeout(() => modules.flushCompileCache?.(), 10_000).unref();
