@@ -30,7 +30,7 @@ function notOneOf(words: readonly string[], what: string, argument: string): Cou
 }
 
 /** `a`, `b` and `c` */
-export function listed(words: readonly string[]): string {
+function listed(words: readonly string[]): string {
     const quoted = words.map((word) => `\`${word}\``);
     const last = quoted.pop() ?? '';
     return quoted.length === 0 ? last : `${quoted.join(', ')} and ${last}`;

@@ -14,7 +14,6 @@ const SETTINGS = {
     'workbench.secondarySideBar.defaultVisibility': 'hidden',
     'workbench.enableExperiments': false,
     'chat.disableAIFeatures': true,
-    'security.workspace.trust.enabled': false,
     'telemetry.telemetryLevel': 'off',
     'update.mode': 'none',
     'extensions.autoCheckUpdates': false,
@@ -44,17 +43,28 @@ export interface WorkbenchServer {
     stop(): Promise<void>;
 }
 
-/** Serves the workbench from a fresh profile, with a packaged extension installed in it first if one is given. */
-export async function startWorkbench({ vsix }: { vsix?: string } = {}): Promise<WorkbenchServer> {
+/** How a folder that nobody has said to trust is opened: in Restricted Mode, without asking. */
+const UNTRUSTED = {
+    'security.workspace.trust.enabled': true,
+    'security.workspace.trust.startupPrompt': 'never',
+    'security.workspace.trust.emptyWindow': false,
+};
+
+/**
+ * Serves the workbench from a fresh profile.
+ * @param vsix a packaged extension that is installed in it first
+ * @param isTrusted whether the folder is trusted; in Restricted Mode otherwise
+ */
+export async function startWorkbench({ vsix, isTrusted = true }: { vsix?: string; isTrusted?: boolean } = {}): Promise<WorkbenchServer> {
     const workbench = await installWorkbench();
-    const home = await createProfile();
+    const home = await createProfile(isTrusted ? { 'security.workspace.trust.enabled': false } : UNTRUSTED);
     const folder = await createWorkspace();
     const environment = cleanEnvironment(home);
     if (vsix !== undefined) {
         installExtension(workbench, home, environment, vsix);
     }
     const authority = `127.0.0.1:${await freePort()}`;
-    const running = launch(workbench, home, environment, authority);
+    const running = launch(workbench, { home, environment, authority, isTrusted });
     await untilHealthy(running, authority);
     const remote = (file: string) => `vscode-remote://${authority}${file}`;
     return {
@@ -78,11 +88,11 @@ export async function startWorkbench({ vsix }: { vsix?: string } = {}): Promise<
     };
 }
 
-async function createProfile(): Promise<string> {
+async function createProfile(trust: object): Promise<string> {
     const home = await mkdtemp(path.join(tmpdir(), 'casewright-workbench-'));
     await mkdir(path.join(home, 'data/User'), { recursive: true });
     await mkdir(path.join(home, 'extensions'));
-    await writeFile(path.join(home, 'data/User/settings.json'), JSON.stringify(SETTINGS));
+    await writeFile(path.join(home, 'data/User/settings.json'), JSON.stringify({ ...SETTINGS, ...trust }));
     await writeFile(path.join(home, 'config.yaml'), ''); // without one the server would write to the user's own folder
     return home;
 }
@@ -127,7 +137,14 @@ interface RunningServer {
     stop(): Promise<void>;
 }
 
-function launch(workbench: Workbench, home: string, environment: NodeJS.ProcessEnv, authority: string): RunningServer {
+interface Launch {
+    readonly home: string;
+    readonly environment: NodeJS.ProcessEnv;
+    readonly authority: string;
+    readonly isTrusted: boolean;
+}
+
+function launch(workbench: Workbench, { home, environment, authority, isTrusted }: Launch): RunningServer {
     const child = spawn(
         workbench.node,
         [
@@ -139,7 +156,7 @@ function launch(workbench: Workbench, home: string, environment: NodeJS.ProcessE
             'none',
             '--disable-telemetry',
             '--disable-update-check',
-            '--disable-workspace-trust',
+            ...(isTrusted ? ['--disable-workspace-trust'] : []),
             '--disable-getting-started-override',
             '--ignore-last-opened',
             '--idle-timeout-seconds',

@@ -6,5 +6,6 @@ export async function run(): Promise<void> {
     const mocha = new Mocha({ ui: 'tdd', timeout: 60_000, reporter: 'dot', color: false });
     mocha.suite.emit('pre-require', globalThis, '', mocha);
     await import('./editor.js');
+    await import('./commands.js');
     await runMocha(mocha);
 }

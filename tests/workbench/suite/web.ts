@@ -5,5 +5,6 @@ import { runMocha } from './run-mocha.js';
 export async function run(): Promise<void> {
     mocha.setup({ ui: 'tdd', timeout: 60_000, reporter: 'dot', color: false });
     await import('./editor.js');
+    await import('./commands.js');
     await runMocha(mocha);
 }
