@@ -50,12 +50,19 @@ const UNTRUSTED = {
     'security.workspace.trust.emptyWindow': false,
 };
 
+interface WorkbenchOptions {
+    readonly vsix?: string;
+    readonly isTrusted?: boolean;
+    readonly showsMessages?: boolean;
+}
+
 /**
  * Serves the workbench from a fresh profile.
  * @param vsix a packaged extension that is installed in it first
  * @param isTrusted whether the folder is trusted; in Restricted Mode otherwise
+ * @param showsMessages whether messages pop up; then no suite can be run
  */
-export async function startWorkbench({ vsix, isTrusted = true }: { vsix?: string; isTrusted?: boolean } = {}): Promise<WorkbenchServer> {
+export async function startWorkbench({ vsix, isTrusted = true, showsMessages = false }: WorkbenchOptions = {}): Promise<WorkbenchServer> {
     const workbench = await installWorkbench();
     const home = await createProfile(isTrusted ? { 'security.workspace.trust.enabled': false } : UNTRUSTED);
     const folder = await createWorkspace();
@@ -64,7 +71,7 @@ export async function startWorkbench({ vsix, isTrusted = true }: { vsix?: string
         installExtension(workbench, home, environment, vsix);
     }
     const authority = `127.0.0.1:${await freePort()}`;
-    const running = launch(workbench, { home, environment, authority, isTrusted });
+    const running = launch(workbench, { home, environment, authority, isTrusted, showsMessages });
     await untilHealthy(running, authority);
     const remote = (file: string) => `vscode-remote://${authority}${file}`;
     return {
@@ -142,9 +149,10 @@ interface Launch {
     readonly environment: NodeJS.ProcessEnv;
     readonly authority: string;
     readonly isTrusted: boolean;
+    readonly showsMessages: boolean;
 }
 
-function launch(workbench: Workbench, { home, environment, authority, isTrusted }: Launch): RunningServer {
+function launch(workbench: Workbench, { home, environment, authority, isTrusted, showsMessages }: Launch): RunningServer {
     const child = spawn(
         workbench.node,
         [
@@ -161,9 +169,8 @@ function launch(workbench: Workbench, { home, environment, authority, isTrusted 
             '--ignore-last-opened',
             '--idle-timeout-seconds',
             '120',
-            // Without it the workbench silently ignores extensionDevelopmentPath and extensionTestsPath.
-            '--vscode-option',
-            'enable-smoke-test-driver',
+            // Without it the workbench silently ignores extensionDevelopmentPath and extensionTestsPath; with it no message pops up.
+            ...(showsMessages ? [] : ['--vscode-option', 'enable-smoke-test-driver']),
         ],
         { env: environment, stdio: ['ignore', 'pipe', 'pipe'], detached: true },
     );

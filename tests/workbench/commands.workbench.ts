@@ -14,7 +14,7 @@ let browser: BrowserPage;
 /** Opens the example, in Restricted Mode unless it is trusted. */
 async function open(isTrusted: boolean): Promise<void> {
     await mkdir(OUT, { recursive: true });
-    workbench = await startWorkbench({ vsix: VSIX, isTrusted });
+    workbench = await startWorkbench({ vsix: VSIX, isTrusted, showsMessages: true });
     browser = await openChromium();
     await browser.page.goto(workbench.workbenchUrl({ openFile: 'kiln-lane/kiln-lane.case' }));
     await line('project').waitFor({ timeout: 60_000 });
@@ -43,7 +43,7 @@ describe('in a folder that is trusted', () => {
         expect(readdirSync(path.join(workbench.folder, 'kiln-lane/out/kiln-lane'))).toContain('templates.pdf');
         await page.getByRole('button', { name: 'Open cut-list.md' }).click();
         await page.locator('.tab.active', { hasText: 'cut-list.md' }).waitFor({ timeout: 20_000 });
-        await page.keyboard.press('Control+F4');
+        await page.locator('.tab', { hasText: 'kiln-lane.case' }).click();
     });
 
     it('a part says its sizes to choose from, and the chosen one is explained beside', async () => {

@@ -43,13 +43,13 @@ export async function build(file: TextDocument, client: BaseLanguageClient, { ki
     const uri = client.protocol2CodeConverter.asUri(design.uri);
     if (uri.scheme === 'untitled' || workspace.fs.isWritableFileSystem(uri.scheme) === false) {
         void window.showErrorMessage(
-            `Casewright: \`${design.name}\` is in no folder that can be written to: save it first, its documents go beside it.`,
+            `\`${design.name}\` is in no folder that can be written to: save it first, its documents go beside it.`,
         );
         return undefined;
     }
     await saveDesigns(file.languageId);
     const request: BuildRequest = { textDocument: { uri: design.uri }, ...(only === 'all' ? {} : { only }) };
-    const options = { location: ProgressLocation.Notification, title: `Casewright: documents of ${design.name}`, cancellable: true };
+    const options = { location: ProgressLocation.Notification, title: `Documents of ${design.name}`, cancellable: true };
     return await window.withProgress(options, async (progress, token) => {
         const result = await make(request, client, { progress, token });
         return result && (await write(result, { design, uri, client }));
@@ -67,9 +67,7 @@ async function explainRestrictedMode(): Promise<void> {
 async function chooseDesign(designs: readonly BuildableDesign[], file: TextDocument): Promise<BuildableDesign | undefined> {
     if (designs.length === 0) {
         const name = file.uri.path.split('/').at(-1);
-        void window.showInformationMessage(
-            `Casewright: \`${name}\` builds nothing, and no design that does uses it. A design has a \`case\`.`,
-        );
+        void window.showInformationMessage(`\`${name}\` builds nothing, and no design that does uses it. A design has a \`case\`.`);
     }
     if (designs.length < 2) {
         return designs[0];
@@ -142,7 +140,7 @@ async function write(result: BuildResult, { design, uri, client }: Destination):
         return undefined;
     }
     if (result.is === 'nothing') {
-        void window.showErrorMessage(`Casewright: ${[result.message, ...result.advice].join('; ')}`);
+        void window.showErrorMessage(`${[result.message, ...result.advice].join('; ')}`);
         return undefined;
     }
     const folder = folderFor(uri, design.name);
@@ -159,12 +157,12 @@ async function write(result: BuildResult, { design, uri, client }: Destination):
         const left = older.length === 0 ? '' : `; left there from an earlier build, and not brought up to date: ${older.join(', ')}`;
         const found = result.found === undefined ? '' : `; ${result.found}`;
         const count = `${names.length} document${names.length === 1 ? '' : 's'}`;
-        void offer(`Casewright: ${result.title ?? design.name}: ${count} written to ${shown}${left}${found}`, folder, names);
+        void offer(`${result.title ?? design.name}: ${count} written to ${shown}${left}${found}`, folder, names);
         return { folder, documents: names };
     } catch (error) {
         const reasons =
             error instanceof NotPut ? [error.message, ...error.advice] : [`the documents cannot be written to \`${shown}\``, String(error)];
-        void window.showErrorMessage(`Casewright: ${reasons.join('; ')}`);
+        void window.showErrorMessage(`${reasons.join('; ')}`);
         return undefined;
     }
 }
@@ -178,7 +176,7 @@ async function refuse(
     await client.sendRequest(CHECK, { textDocument: { uri } });
     await showProblems();
     const goTo = 'Go to the First Error';
-    if ((await window.showErrorMessage(`Casewright: ${summary}`, goTo)) === goTo) {
+    if ((await window.showErrorMessage(`${summary}`, goTo)) === goTo) {
         const { uri: file, range } = client.protocol2CodeConverter.asLocation(first);
         await window.showTextDocument(file, { selection: range });
     }

@@ -10,7 +10,7 @@ export async function check(design: TextDocument, client: BaseLanguageClient): P
 }
 
 async function tell({ summary, error, warning, note }: CheckResult): Promise<void> {
-    const message = `Casewright: ${summary}`;
+    const message = `${summary}`;
     if (error + warning + note === 0) {
         await window.showInformationMessage(message);
         return;

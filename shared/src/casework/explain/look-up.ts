@@ -36,10 +36,13 @@ export interface NamedSize {
     readonly measure: Measure;
 }
 
-/** All known sizes of the part, case, opening or thing at a path, in the order in which they are asked for most. */
+/**
+ * All known sizes of the part, case, opening or thing at a path, in the order in which they are asked for most; of a part the finished
+ * sizes by their short names alone.
+ */
 export function sizesAt(casework: Casework, path: string): readonly NamedSize[] {
     const owner = ownersOf(casework).get(path);
-    const sizes = owner ? [...sizesOf(owner)] : [];
+    const sizes = owner ? [...sizesOf(owner)].filter(([name]) => !name.startsWith('finished.')) : [];
     return sizes.flatMap(([name, measure]) => (measure ? [{ path: `${path}.${name}`, measure }] : []));
 }
 
