@@ -116,6 +116,7 @@ describe('sizes', () => {
         ['a back after a shelf that goes to the wall', 'back', 'PLC-001', 'back'],
         ['work on an edge of a case', 'edge front { band 1/8in of Ply }', 'NAM-013', 'edge'],
         ['two places one above the other', 'shelf Low at 4in, 6in', 'PLC-006', '6in'],
+        ['a word of everyday speech for a place', 'shelf Low at half', 'PLC-010', 'half'],
         ['a text for a place', 'shelf Low at "here"', 'PLC-010', '"here"'],
         ['an edge word for a place', 'shelf Low at 10in past Deck', 'PLC-010', '10in past Deck'],
         ['one place too few', 'shelf Low[3] at 10in, 20in', 'PLC-006', 'Low'],

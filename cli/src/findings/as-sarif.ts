@@ -69,10 +69,15 @@ function relatedLocation({ place, message }: FoundInText['related'][number], id:
     return { id, physicalLocation: physical(place, context), message: { text: message } };
 }
 
-function fixOf({ title, place, text }: NonNullable<FoundInText['fix']>, context: Context): Fix {
-    const artifactLocation = artifact(place.file, context);
-    const replacements = [{ deletedRegion: regionOf(place), insertedContent: { text } }];
-    return { description: { text: title }, artifactChanges: [{ artifactLocation, replacements }] };
+function fixOf({ title, changes }: NonNullable<FoundInText['fix']>, context: Context): Fix {
+    const files = [...new Set(changes.map(({ place }) => place.file))];
+    const artifactChanges = files.map((file) => ({
+        artifactLocation: artifact(file, context),
+        replacements: changes
+            .filter(({ place }) => place.file === file)
+            .map(({ place, text }) => ({ deletedRegion: regionOf(place), insertedContent: { text } })),
+    }));
+    return { description: { text: title }, artifactChanges };
 }
 
 function physical(place: Place, context: Context): PhysicalLocation {

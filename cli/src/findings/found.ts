@@ -19,7 +19,7 @@ export interface FoundInText {
     readonly line: string;
     readonly related: readonly { readonly place: Place; readonly message: string }[];
     /** A change that mends it. */
-    readonly fix?: { readonly title: string; readonly place: Place; readonly text: string };
+    readonly fix?: { readonly title: string; readonly changes: readonly { readonly place: Place; readonly text: string }[] };
 }
 
 /** The findings of designs, each once: what is wrong in a file that two of them use is found in both. */
@@ -54,8 +54,12 @@ function foundInText(finding: Finding, analysis: Analysis, workingFolder: string
         }),
         line: lineOf(analysis, finding.span.file, place.start.line),
         related: finding.related.map(({ span, message }) => ({ place: placeOf(span), message })),
-        ...(fix ? { fix: { title: fix.title, place: placeOf(fix.span), text: fix.text } } : {}),
+        ...(fix ? { fix: { title: fix.title, changes: changesOf(fix, placeOf) } } : {}),
     };
+}
+
+function changesOf(fix: NonNullable<Finding['fix']>, placeOf: (span: Span) => Place): NonNullable<FoundInText['fix']>['changes'] {
+    return [fix, ...(fix.also ?? [])].map(({ span, text }) => ({ place: placeOf(span), text }));
 }
 
 /** A line of a file by its number, without its end. */

@@ -21,7 +21,7 @@ export const missingUnit: FoundInText = {
     record,
     line: '    width 40   height 36in   depth 11in',
     related: [],
-    fix: { title: 'Write 40in', place: { file: record.file, ...record.range }, text: '40in' },
+    fix: { title: 'Write 40in', changes: [{ place: { file: record.file, ...record.range }, text: '40in' }] },
 };
 
 /** A warning on a part, with a related place in another file. */

@@ -2,6 +2,7 @@
 import { type Expression as DesignExpression, type Place, type Property, type Span, vocabulary } from 'casewright-shared/casework';
 import type * as Ast from '../generated/ast.js';
 import { isThrough, lowerPoints } from './curve-points.js';
+import { isLooseWord, reportLooseWord, reportMaterialProperty } from './everyday-words.js';
 import { lowerExpression, lowerPlaces } from './expressions.js';
 import type { FileLowering } from './file-lowering.js';
 import { reportStray } from './misplaced.js';
@@ -227,7 +228,15 @@ export class PropertyCollector {
         if (near) {
             this.stated.set(near, nameSpan);
         }
-        const clause = name === 'material' && this.isOfSomething() ? 'of' : meantBy(name);
+        if (name === 'material' && this.isOfSomething()) {
+            reportMaterialProperty(file, node, owner.called, nameSpan);
+            return;
+        }
+        if (isLooseWord(name, node)) {
+            reportLooseWord(file, node, name, nameSpan);
+            return;
+        }
+        const clause = meantBy(name);
         if (!near && clause !== undefined && clauseWords.has(clause)) {
             this.reportClause(name, clause, nameSpan);
             return;

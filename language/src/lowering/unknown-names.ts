@@ -115,12 +115,20 @@ function nearInLibrary(name: string, inLibrary: readonly LibraryName[]): Library
 }
 
 function reportUnusedNear(file: FileLowering, name: string, near: LibraryName, span: Span): void {
+    const use = `use ${near.module}`;
+    const { offset, text } = insertionOfUse(file.names.document.parseResult.value as File, file.text, use);
     file.report('NAM-001', span, {
         message: `nothing is called \`${name}\`; did you mean \`${near.name}\` of ${near.module}, which this file does not use?`,
-        hint: `write \`${near.name}\`, and add the line \`use ${near.module}\``,
+        hint: `write \`${near.name}\`, and add the line \`${use}\``,
         found: `\`${name}\``,
         needed: 'a name that is declared here or in a file that is used here',
-        fix: { title: `write \`${near.name}\``, span, text: near.name, safe: false },
+        fix: {
+            title: `write \`${near.name}\`, and add \`${use}\``,
+            span,
+            text: near.name,
+            also: [{ span: file.between(offset, offset), text }],
+            safe: false,
+        },
     });
 }
 

@@ -60,7 +60,7 @@ function mendAll(findings: readonly Finding[], analysis: Analysis): CodeAction[]
 
 function editOf(fixes: readonly NonNullable<Finding['fix']>[], analysis: Analysis): WorkspaceEdit {
     const changes: Record<string, TextEdit[]> = {};
-    for (const { span, text } of fixes) {
+    for (const { span, text } of fixes.flatMap((fix) => [fix, ...(fix.also ?? [])])) {
         const { uri, range } = locationOf(span, analysis);
         changes[uri] = [...(changes[uri] ?? []), TextEdit.replace(range, text)];
     }

@@ -14,6 +14,7 @@ import { reservedWords, wordsOfRule } from './grammar-words.js';
 import { isTyped } from './implied-token.js';
 import { LateLookahead } from './late-lookahead.js';
 import { LineRecovery, originalToken } from './line-recovery.js';
+import { SecondStatementException } from './second-statement.js';
 import { explainSyntaxError } from './syntax-explanations.js';
 
 /** Makes the parser, ready for use. */
@@ -114,7 +115,8 @@ export class CasewrightParser extends LangiumParser {
             const { message, at } = explainSyntaxError({
                 token: error.token,
                 needed: error.message,
-                before: statementBefore(tokens, index),
+                // The first of two statements on a line ends with a token that nobody typed.
+                before: statementBefore(tokens, error instanceof SecondStatementException ? index - 1 : index),
                 next: nextOnLine(tokens, index),
                 isReserved: (word) => reserved.has(word.image),
                 isPartKind: (word) => partKinds.has(word.image),

@@ -16,6 +16,7 @@ import {
 } from 'chevrotain';
 import { FollowSets } from './follow-sets.js';
 import { impliedTokenAfter } from './implied-token.js';
+import { isSecondStatement, SecondStatementException } from './second-statement.js';
 
 type Rule = (...args: unknown[]) => void;
 /** A rule in the rule that called it; empty where nothing called it. */
@@ -117,10 +118,28 @@ export class LineRecovery {
      * before that a mark is put in, with which the grammar lets it follow a broken statement.
      */
     skipToStatementEnd(): void {
-        const { tokenType } = this.parser.LA(1);
-        if (tokenType !== this.tokens.endOfStatement && tokenType !== EOF) {
-            this.skipBrokenStatement(this.tokens.endOfStatement);
+        const { parser } = this;
+        const token = parser.LA(1);
+        const { endOfStatement } = this.tokens;
+        if (token.tokenType === endOfStatement || token.tokenType === EOF) {
+            return;
         }
+        if (isSecondStatement(token, [parser.LA(0), parser.tokVector[parser.currIdx - 1]], parser.LA(2))) {
+            this.endBeforeSecondStatement(token);
+        } else {
+            this.skipBrokenStatement(endOfStatement);
+        }
+    }
+
+    /** Reports a second statement on the line, and ends the first one before it, so that both are read. */
+    private endBeforeSecondStatement(actual: IToken): void {
+        const { parser } = this;
+        const expected = this.tokens.endOfStatement;
+        const previous = parser.LA(0);
+        const message = this.messages.buildMismatchTokenMessage({ expected, actual, previous, ruleName: parser.getCurrRuleFullName() });
+        parser.SAVE_ERROR(new SecondStatementException(message, actual, previous));
+        parser.tokVector.splice(parser.currIdx + 1, 0, impliedTokenAfter(originalToken(previous), expected, ''));
+        parser.tokVectorLength++;
     }
 
     /** The parser would list every path of tokens that could have stood here; the messages need only the rule. */

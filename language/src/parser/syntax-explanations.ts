@@ -2,6 +2,7 @@
 // Knows words of the language and the tokens of one statement: no rules of the grammar.
 import type { IToken } from 'chevrotain';
 import { isTyped } from './implied-token.js';
+import { looseWords } from './loose-words.js';
 import { A_STATEMENT, NOTHING_MORE } from './needed-words.js';
 import { STATEMENT_WORDS } from './statement-lines.js';
 
@@ -82,6 +83,23 @@ const EXPLANATIONS: readonly Explain[] = [
     },
     function commentOfAnotherLanguage({ token, next }) {
         return token.image === '/' && next?.image === '*' ? 'a comment begins with `//` and ends with its line' : undefined;
+    },
+    function commaBeforeComparison({ token, needed, next }) {
+        return token.image === ',' && needed === NOTHING_MORE && next && /^(?:[<>]=?|!?=)$/.test(next.image)
+            ? `no comma stands before the sign of a comparison: take it out, and \`${next.image}\` follows at once`
+            : undefined;
+    },
+    function looseWordBeforeKind({ before, isPartKind }) {
+        const [loose, kind, name] = before.toReversed();
+        const part = isWord(name) ? name.image : `every ${kind?.image}`;
+        return loose && kind && looseWords.has(loose.image) && isPartKind(kind)
+            ? {
+                  message:
+                      `no \`${kind.image}\` is declared \`${loose.image}\`: that it can be moved is said by its joint, ` +
+                      `\`join ${part} to every side with { rest on ...   loose }\``,
+                  at: loose,
+              }
+            : undefined;
     },
     function twoEqualSigns({ token, before: [previous] }) {
         return token.image === '=' && previous?.image === '=' ? 'one `=` compares two values' : undefined;

@@ -42,6 +42,32 @@ describe('code actions', () => {
         expect(editor.diagnostics().filter(({ code }) => code === 'NAM-001')).toEqual([]);
     });
 
+    test('a name that is nearly one of the library: one change writes it and the line that uses it', async () => {
+        const text = 'material Ply like HardwodPlywood { thickness 3/4in   actual 0.72in }\n';
+        const { editor, actions } = await actionsFor(text);
+        expect(actions.map(({ title }) => title)).toEqual(['write `HardwoodPlywood`, and add `use casewright.panels`']);
+        const mended = applied(editor, actions[0]?.edit);
+        expect(mended).toBe(`use casewright.panels\n\n${text.replace('HardwodPlywood', 'HardwoodPlywood')}`);
+        await editor.type(mended);
+        expect(editor.diagnostics().filter(({ severity }) => severity === 1)).toEqual([]);
+    });
+
+    test.each([
+        ['a second statement', 'gap = 1/4in\n\n    side', 'gap = 1/4in   side', 'gap = 1/4in\n    side'],
+        ['a part that is said to be movable', 'shelf Floor at 4in', 'adjustable shelf Floor at 4in', 'shelf Floor at 4in'],
+        ['the material as a property', 'depth  12in', 'depth  12in\n    material Ply', 'depth  12in\n    of Ply'],
+        ['half for the middle', 'shelf Floor at 4in', 'shelf Floor at half', 'shelf Floor at middle'],
+    ])('%s is mended', async (_, words, by, mended) => {
+        const { editor, actions } = await actionsFor(design.replace(words, by));
+        expect(applied(editor, actions[0]?.edit)).toBe(design.replace(words, mended));
+    });
+
+    test('a material that is said twice is taken out with its line', async () => {
+        const once = design.replace('(tiers: Count = 2) {', '(tiers: Count = 2) of Ply {');
+        const { editor, actions } = await actionsFor(once.replace('depth  12in\n', 'depth  12in\n    material Ply\n'));
+        expect(applied(editor, actions[0]?.edit)).toBe(once);
+    });
+
     test('a line that uses a further file follows the others, and the edition', async () => {
         for (const first of ['edition 1\nuse casewright.species', 'edition 1']) {
             const text = `${first}\n\nmaterial Ply like HardwoodPlywood { thickness 3/4in }\n`;

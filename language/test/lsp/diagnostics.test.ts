@@ -25,6 +25,49 @@ describe('diagnostics', () => {
         `);
     });
 
+    test('of two statements on one line both are read: all else that is wrong in the file stays', async () => {
+        const text = design.replace('    client "Mill Street Library"\n    build ', '    client "Mill Street Library"   build ');
+        const editor = await Editor.open(text.replace('    back of Ply4\n', '    back of Ply4\n    shelf High at 99in\n'), {
+            'shop.case': shop,
+        });
+        expect(editor.squiggles()).toMatchInlineSnapshot(`
+          "    client "Mill Street Library"   build  2 Bookcase(tiers = 2)
+                                             ^^^^^
+          error TXT-002: \`build\` begins a new statement: put it on a line of its own, or write \`;\` before it
+
+              shelf High at 99in
+                    ^^^^
+          error PLC-004: \`High\` stands 39in out of the top of \`Bookcase\`
+          move it, or make the case larger"
+        `);
+    });
+
+    test.each([
+        ['a part that is said to be movable', 'shelf Floor at 4in', 'adjustable shelf Floor at 4in'],
+        ['the material of a case as a property', 'depth  12in', 'depth  12in\n    material Ply'],
+        ['half for the middle', 'shelf Floor at 4in', 'shelf Floor at half'],
+        ['a comma before the sign of a comparison', 'Tier[1].clear >=', 'Tier[1].clear, >='],
+    ])('%s is told once, with what mends it', async (_, words, by) => {
+        const editor = await changed(words, by);
+        expect(editor.squiggles()).toMatchSnapshot();
+        expect(editor.diagnostics()).toHaveLength(1);
+    });
+
+    test('a material that is said already is said to be so', async () => {
+        const editor = await Editor.open(
+            design.replace('gap = 1/4in', 'gap = 1/4in\n    material Ply').replace('(tiers: Count = 2) {', '(tiers: Count = 2) of Ply {'),
+            {
+                'shop.case': shop,
+            },
+        );
+        expect(editor.squiggles()).toMatchInlineSnapshot(`
+          "    material Ply
+              ^^^^^^^^
+          error PRP-001: a case has no \`material\`: what it is made of is said by \`of Ply\` already
+          take this out"
+        `);
+    });
+
     test('an unknown name is said once, although four statements speak of the part', async () => {
         const editor = await changed('shelf Floor at 4in', 'shelf Flor at 4in');
         expect(editor.squiggles()).toMatchInlineSnapshot(`

@@ -73,6 +73,7 @@ import { shelfSagsVisibly } from './strength/shelf-sags-visibly.js';
 import { stiffnessUnknown } from './strength/stiffness-unknown.js';
 import { tipsEasily } from './strength/tips-easily.js';
 import { syntax } from './text/syntax.js';
+import { twoStatementsOnALine } from './text/two-statements-on-a-line.js';
 import { dimensionsDisagree } from './units/dimensions-disagree.js';
 import { divisionByZero } from './units/division-by-zero.js';
 import { missingUnit } from './units/missing-unit.js';
@@ -83,6 +84,7 @@ import { wholeNumberNeeded } from './units/whole-number-needed.js';
 /** Sorted as the groups of the language are: from reading a text to the decisions of the design. */
 export const rules: readonly Rule[] = [
     syntax,
+    twoStatementsOnALine,
     unknownName,
     nameStatedTwice,
     fileNotFound,

@@ -4,6 +4,7 @@ import { Rational, real } from '../../quantity/index.js';
 import type { Expression, Place, Relation } from '../design/design.js';
 import type { Axis, FaceName } from '../model/casework.js';
 import type { Measure } from '../model/measure.js';
+import { closestWords } from '../vocabulary/closest-words.js';
 import type { Construction } from './construction.js';
 import { evaluate, expectLength } from './evaluate.js';
 import { axisOfFace, facesOfAxis, isFaceName, kindOfPart } from './kinds.js';
@@ -195,6 +196,10 @@ function targetSpot(context: PlaceContext, place: Place, value: Value, axis: Axi
     return noSuchPlace(context, place, `${describeValue(value)} is no place`);
 }
 
+/** What is said for `middle` in everyday speech. */
+const middleWords: ReadonlySet<string> = new Set(['half', 'halfway', 'centre', 'center', 'mid']);
+const placeWords: readonly string[] = ['top', 'bottom', 'left', 'right', 'front', 'back', 'middle', 'floor', 'wall'];
+
 /** A face of the room by its word; `floor` and `wall` are those of the outermost case. */
 function wordSpot(
     context: PlaceContext,
@@ -203,7 +208,11 @@ function wordSpot(
 ): { readonly axis: Axis; readonly end: End; readonly spot: Spot } | undefined {
     const outermost = word === 'floor' ? 'bottom' : word === 'wall' ? 'back' : undefined;
     const face = outermost ?? (isFaceName(word) ? word : undefined);
-    if (!face) return noSuchPlace(context, place, `\`${word}\` is no place in this case`);
+    if (!face) {
+        const meant = middleWords.has(word) ? 'middle' : closestWords(word, placeWords)[0];
+        const message = `\`${word}\` is no place in this case${meant === undefined ? '' : `; did you mean \`${meant}\`?`}`;
+        return noSuchPlace(context, place, message, meant);
+    }
     const spot = outermost ? context.room.build.outermost.room.face(face, noOne) : context.room.face(face, context.asker);
     return spot && { ...axisOfFace(face), spot };
 }
@@ -234,10 +243,12 @@ function pastLine(from: Spot, distance: Measure, sign: 1 | -1, says: Says): Pick
     return beyond ? { measure, beyond } : { measure };
 }
 
-function noSuchPlace(context: PlaceContext, place: Place, message: string): undefined {
+/** @param meant the word that was probably meant for the one that stands there */
+function noSuchPlace(context: PlaceContext, place: Place, message: string, meant?: string): undefined {
     return context.construction.report('PLC-010', {
         span: place.span,
         message,
         needed: 'a distance, a face, a part or a side of the room',
+        ...(meant === undefined ? {} : { fix: { title: `write \`${meant}\``, span: place.span, text: meant, safe: false } }),
     });
 }

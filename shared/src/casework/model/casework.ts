@@ -411,5 +411,7 @@ export interface TextEdit {
     readonly title: string;
     readonly span: Span;
     readonly text: string;
+    /** What has to be changed with it, elsewhere. */
+    readonly also?: readonly { readonly span: Span; readonly text: string }[];
     readonly safe: boolean;
 }
