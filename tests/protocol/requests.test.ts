@@ -98,7 +98,7 @@ describe('casewright/build', () => {
         await session.connection.sendNotification('workspace/didChangeWatchedFiles', {
             changes: [{ uri: uriOf('kiln-lane.case'), type: 2 }],
         });
-        await expect.poll(async () => (await build({ only: ['model'] })).is).toBe('made');
+        await expect.poll(async () => (await build({ only: ['model'] })).is, { timeout: 10_000 }).toBe('made');
     });
 
     test('can be called off', async () => {
@@ -134,7 +134,9 @@ describe('casewright/check', () => {
     test('finds what is wrong in a design that uses the open file, and publishes it there', async () => {
         await change('kiln-lane.case', 'width  40in', 'width  40');
         expect(await check('shop.case')).toEqual({ error: 1, warning: 0, note: 0, summary: '1 error in kiln-lane.case' });
-        await expect.poll(() => session.diagnosticsOf(uriOf('kiln-lane.case'))?.map(({ message }) => message)).toHaveLength(1);
+        await expect
+            .poll(() => session.diagnosticsOf(uriOf('kiln-lane.case'))?.map(({ message }) => message), { timeout: 10_000 })
+            .toHaveLength(1);
         await close('kiln-lane.case');
     });
 });
