@@ -37,7 +37,7 @@ describe('hover over a size', () => {
 
     test('a written one', async () => {
         expect(await hover('height 6<|>0in')).toMatchInlineSnapshot(`
-          "    height 60in
+          "    height 60in   anchor 57in high
                      ^^^^
           **60in (1524mm)**"
         `);

@@ -30,7 +30,7 @@ goods Atlas { size 12in wide 10in deep 15in high   mass 4lb }
 // Two lines, so that they fold.
 case Bookcase(tiers: Count = 2) {
     width  36in
-    height 60in
+    height 60in   anchor 57in high
     depth  12in
     let gap = 1/4in
 

@@ -26,7 +26,7 @@ test('colours: names by what they stand for, properties, steps, faces', async ()
       goods:keyword Atlas:class+declaration size:property mass:property
       case:keyword Bookcase:class+declaration tiers:parameter+declaration Count:type
       width:property
-      height:property
+      height:property anchor:property
       depth:property
       gap:variable+declaration
       side:keyword Left:variable+declaration Right:variable+declaration Ply:class
