@@ -66,6 +66,7 @@ import { propertyWithoutValue } from './properties/property-without-value.js';
 import { unknownKindOrStep } from './properties/unknown-kind-or-step.js';
 import { unknownProperty } from './properties/unknown-property.js';
 import type { Rule } from './rule.js';
+import { gluedAcrossGrain } from './strength/glued-across-grain.js';
 import { goodsDoNotFit } from './strength/goods-do-not-fit.js';
 import { shelfMayBreak } from './strength/shelf-may-break.js';
 import { shelfSags } from './strength/shelf-sags.js';
@@ -156,6 +157,7 @@ export const rules: readonly Rule[] = [
     shelfMayBreak,
     stiffnessUnknown,
     tipsEasily,
+    gluedAcrossGrain,
     goodsDoNotFit,
     requirementFails,
     requirementAtWorst,

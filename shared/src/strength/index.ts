@@ -13,6 +13,15 @@ export { type CaulLoad, type CaulSection, caulCrown, caulLoad, clampPressure } f
 export { gluePressure, type PressureRange } from './glue-pressure.js';
 export { fitOf, type GoodsFit, type PartLoad, type RoomOnPart, roomOn, sizeOfGoods, standardGravity } from './loads.js';
 export { densityOf, massOfPart } from './mass.js';
+export {
+    climateOf,
+    type HeldAcross,
+    heldAcross,
+    isTabulated,
+    type MovingPart,
+    mostHeldAcross,
+    movingParts,
+} from './movement.js';
 export { type SagLimit, sagLimitOf, visibleSag } from './sag-limit.js';
 export type { Section } from './section.js';
 export { type ShelfStrip, sectionOf } from './shelf-section.js';

@@ -297,7 +297,7 @@ function projectOf(construction: Construction): { readonly project?: ProjectMode
     };
     const units = thing?.properties.get('units');
     const [client, revision] = [text('client'), text('revision')];
-    const sag = thing?.properties.get('sag');
+    const [sag, climate] = [thing?.properties.get('sag'), thing?.properties.get('climate')];
     const project: ProjectModel = {
         title: declaration.title ?? declaration.name,
         units: units?.is === 'word' && units.word === 'mm' ? 'mm' : 'in',
@@ -305,6 +305,7 @@ function projectOf(construction: Construction): { readonly project?: ProjectMode
         ...(client === undefined ? {} : { client }),
         ...(revision === undefined ? {} : { revision }),
         ...(sag?.is === 'measure' ? { sag: sag.measure } : {}),
+        ...(climate?.is === 'measures' ? { climate: climate.measures } : {}),
     };
     return { project };
 }

@@ -53,6 +53,8 @@ export interface ProjectModel {
     readonly units: 'in' | 'mm';
     /** How much of its span a shelf may sag, where the project says it. */
     readonly sag?: Measure;
+    /** Relative humidity of the room, of the driest month and the dampest, where the project says it. */
+    readonly climate?: readonly Measure[];
     readonly notes: readonly string[];
 }
 

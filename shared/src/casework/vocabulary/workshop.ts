@@ -13,6 +13,11 @@ export const projectProperties: Properties = {
     revision: property(shape.text, 'Which state of the design this is.', 'revision "B"'),
     units: property(choice('in', 'mm'), 'How sizes are printed.', 'units mm'),
     sag: property(shape.ratio, 'How much of its span a shelf may sag under what it carries; 1/144 where nothing is said.', 'sag 1/240'),
+    climate: property(
+        { is: 'interval', dimension: 'none' },
+        'Relative humidity of the room, from the driest month to the dampest; 30 % to 60 % where nothing is said.',
+        'climate 25% to 55%',
+    ),
     route: property({ is: 'block', properties: routeProperties }, 'The way into the house.', 'route { doorway 32in x 80in   ceiling 8ft }'),
     match: sentences.match!,
 };

@@ -7,6 +7,7 @@ import { namesInWords, partNamer } from '../part-names.js';
 import { type PrintStyle, printStyle } from '../print-style.js';
 import { projectFacts } from '../project-facts.js';
 import type { Group, Sheet } from '../sheet.js';
+import { movementSteps } from './movement-steps.js';
 import { shelfSteps } from './shelf-steps.js';
 import { standingSteps } from './standing-steps.js';
 import { inWords, rowOf, type Step, strengthColumns, unitsOf } from './worked.js';
@@ -22,7 +23,11 @@ export interface Calculation {
 export function strengthSheet(evaluated: Casework, options: Pick<DocumentOptions, 'units'>): Sheet | undefined {
     const casework = onlyBuilt(evaluated);
     const print = printStyle(casework, options);
-    const calculations = [...shelfCalculations(casework, print), ...standingCalculations(casework, print)];
+    const calculations = [
+        ...shelfCalculations(casework, print),
+        ...standingCalculations(casework, print),
+        ...movementCalculations(casework, print),
+    ];
     if (calculations.length === 0) return undefined;
     return {
         kind: 'strength',
@@ -101,4 +106,14 @@ function standingCalculations(casework: Casework, print: PrintStyle): readonly C
                 : []),
         ],
     }));
+}
+
+function movementCalculations(casework: Casework, print: PrintStyle): readonly Calculation[] {
+    const steps = movementSteps(casework, unitsOf(print));
+    if (steps.length === 0) return [];
+    const notes = [
+        'Leave room for it, or joints that are free to move. A board that was milled at another moisture starts from that, and goes the rest of the way once.',
+        'C is the change of flat-sawn width for each percent of moisture between 6 and 14 %; quarter-sawn boards move about half as much. S is the shrinkage from green to ovendry, a part of one.',
+    ];
+    return [{ heading: 'Solid wood across its grain', steps, notes }];
 }

@@ -98,6 +98,7 @@ const groups: Readonly<Record<string, string>> = {
     JNT: 'Joints',
     STR: 'Strength',
     STB: 'How it stands',
+    MOV: 'Movement of wood',
     LOA: 'What the case holds',
     DES: 'Decisions',
 };
