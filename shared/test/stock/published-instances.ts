@@ -1,0 +1,52 @@
+/** The published instances beside the benchmarks, as jobs. */
+import { readFileSync } from 'node:fs';
+import * as path from 'node:path';
+import type { SheetJob } from '../../src/stock/index.js';
+
+interface Row {
+    readonly name: string;
+    readonly kerf?: number;
+    readonly stock: readonly { readonly w: number; readonly h: number; readonly cost?: number; readonly qty?: number }[];
+    readonly items: readonly { readonly w: number; readonly h: number; readonly n: number; readonly rot?: boolean }[];
+    readonly bounds?: Readonly<Record<string, { readonly best: number; readonly lower?: number }>>;
+}
+
+export interface PublishedInstance {
+    readonly name: string;
+    readonly job: SheetJob;
+    /** The least number of sheets known, whatever the cuts and however the pieces lie that may turn. */
+    readonly best: number | undefined;
+}
+
+/** @param mayTurn whether all pieces may turn; without it as the instance says, and where it says nothing none may */
+export function publishedInstances(file: string, mayTurn?: boolean): readonly PublishedInstance[] {
+    const text = readFileSync(path.resolve(import.meta.dirname, '../../../tests/bench/instances', `${file}.jsonl`), 'utf8');
+    return text
+        .trim()
+        .split('\n')
+        .map((line) => asInstance(JSON.parse(line) as Row, mayTurn));
+}
+
+function asInstance({ name, kerf = 0, stock, items, bounds = {} }: Row, mayTurn: boolean | undefined): PublishedInstance {
+    return {
+        name,
+        job: {
+            kerf,
+            stock: stock.map(({ w, h, cost = 1, qty }, index) => ({
+                id: `stock ${index}`,
+                width: w,
+                height: h,
+                cost,
+                ...(qty === undefined ? {} : { count: qty }),
+            })),
+            blanks: items.map(({ w, h, n, rot = false }, index) => ({
+                id: `blank ${index}`,
+                width: w,
+                height: h,
+                count: n,
+                mayTurn: mayTurn ?? rot,
+            })),
+        },
+        best: bounds[mayTurn ? 'free_rotation' : 'free_oriented']?.best,
+    };
+}
