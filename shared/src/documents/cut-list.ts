@@ -11,7 +11,7 @@ import type { DocumentOptions } from './document-options.js';
 import { edgesInWords } from './edge-words.js';
 import { materialInWords, materialOrder } from './material-words.js';
 import { onlyBuilt } from './only-built.js';
-import { namesInWords, partNamer } from './part-names.js';
+import { namesInWords, nameWithinPart, partNamer } from './part-names.js';
 import { type PrintStyle, printStyle, sizeCell } from './print-style.js';
 import { projectFacts } from './project-facts.js';
 import { type Cell, type Column, type Group, type Row, type Sheet, sizeDirections } from './sheet.js';
@@ -102,7 +102,7 @@ function rowOf({ first, pieces }: Batch, casework: Casework, print: PrintStyle, 
     const text = (words: string): Cell => ({ is: 'text', text: words });
     return {
         parts: text(namesInWords(pieces.map((piece) => nameOf(piece.part)))),
-        piece: text(eachOnce(pieces.map((piece) => nameWithin(piece, casework))).join(', ')),
+        piece: text(eachOnce(pieces.map((piece) => nameWithinPart(piece, casework))).join(', ')),
         quantity: { is: 'count', count: pieces.reduce((sum, piece) => sum + piece.quantity, 0) },
         material: text(first.material === undefined ? '' : thingName(casework, first.material)),
         finished: sizeCell(first.finished, print),
@@ -113,13 +113,6 @@ function rowOf({ first, pieces }: Batch, casework: Casework, print: PrintStyle, 
         edges: text(edgesOfPiece(first, casework, print)),
         notes: text(eachOnce(pieces.flatMap((piece) => piece.notes)).join('; ')),
     };
-}
-
-/** What a piece is called within its part: `layer 1`, `front band`; nothing for a part that is one board. */
-function nameWithin(piece: Piece, casework: Casework): string {
-    const part = casework.parts.get(piece.part)?.name ?? '';
-    if (piece.name === part) return '';
-    return piece.name.startsWith(`${part}, `) ? piece.name.slice(part.length + 2) : piece.name;
 }
 
 /** The edges of a piece that is the part or a layer of it; a band or nosing is itself the treatment of an edge. */

@@ -8,6 +8,7 @@ import type { DocumentOptions } from './document-options.js';
 import { materialList } from './material-list.js';
 import { modelDocument } from './model-document.js';
 import { offsetTable } from './offset-table.js';
+import { sheetLayouts } from './sheets/sheet-layouts.js';
 import type { ShopDocument } from './shop-document.js';
 import { strengthSheet } from './strength/strength-sheet.js';
 import { templates } from './templates.js';
@@ -17,7 +18,7 @@ export type FormatName = 'csv' | 'md' | 'json' | 'dxf' | 'svg' | 'pdf';
 
 export interface DocumentKind {
     /** What `build --only` calls it. */
-    readonly kind: 'cut-list' | 'materials' | 'curves' | 'fairness' | 'offsets' | 'templates' | 'cauls' | 'strength' | 'model';
+    readonly kind: 'cut-list' | 'materials' | 'sheets' | 'curves' | 'fairness' | 'offsets' | 'templates' | 'cauls' | 'strength' | 'model';
     readonly title: string;
     /** One sentence: what it is for. */
     readonly description: string;
@@ -51,6 +52,15 @@ export const documentKinds: readonly DocumentKind[] = [
         formats: ['md', 'csv', 'json'],
         fileName: 'materials',
         make: (casework, options) => ({ is: 'sheet', sheet: materialList(casework, options) }),
+    },
+    {
+        kind: 'sheets',
+        title: 'Sheet layouts',
+        description: 'How many sheets to take, what is cut from each, and in which order at the saw, with the fence for every cut.',
+        formats: ['pdf', 'md', 'csv', 'json', 'svg'],
+        fileName: 'sheets',
+        missing: 'nothing of it is cut from a material that states its `sheet`',
+        make: sheetLayouts,
     },
     {
         kind: 'curves',

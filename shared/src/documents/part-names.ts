@@ -1,5 +1,5 @@
 /** Names of parts as a list says them: without what every one of them has in common, and neighbours in one range. */
-import type { Casework, Path } from '../casework/index.js';
+import type { Casework, Path, Piece } from '../casework/index.js';
 
 /**
  * How parts are called in a document: by their paths, without the case's name where only one case is built.
@@ -8,6 +8,13 @@ export function partNamer(casework: Casework): (path: Path) => string {
     const outermost = casework.assemblies.filter((assembly) => assembly.inside === undefined);
     const only = outermost.length === 1 ? `${outermost[0]!.path}.` : undefined;
     return (path) => (only !== undefined && path.startsWith(only) ? path.slice(only.length) : path);
+}
+
+/** What a piece is called within its part: `layer 1`, `front band`; nothing for a part that is one board. */
+export function nameWithinPart(piece: Piece, casework: Casework): string {
+    const part = casework.parts.get(piece.part)?.name ?? '';
+    if (piece.name === part) return '';
+    return piece.name.startsWith(`${part}, `) ? piece.name.slice(part.length + 2) : piece.name;
 }
 
 /**

@@ -2,13 +2,17 @@ import type { Drawing } from '../drawing/index.js';
 import type { Sheet } from './sheet.js';
 
 /**
- * What a document is made of, before any file format: a sheet for people, data for programs, drawings at full size, or
+ * What a document is made of, before any file format: a sheet for people, with drawings that show it or without, data for programs, drawings at full size, or
  * drawings that each fit a page, at whatever scale they say.
  */
 export type ShopDocument =
     | { readonly is: 'drawings'; readonly drawings: readonly Drawing[]; readonly units: 'in' | 'mm' }
     | { readonly is: 'pages'; readonly drawings: readonly Drawing[]; readonly units: 'in' | 'mm' }
-    | { readonly is: 'sheet'; readonly sheet: Sheet }
+    | {
+          readonly is: 'sheet';
+          readonly sheet: Sheet;
+          readonly pages?: { readonly drawings: readonly Drawing[]; readonly units: 'in' | 'mm' };
+      }
     | { readonly is: 'data'; readonly data: JsonObject };
 
 /** Plain data, as JSON (RFC 8259) can say it. Numbers are finite. */

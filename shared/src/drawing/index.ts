@@ -3,6 +3,7 @@ export { type CombWords, combDrawing } from './curvature-comb.js';
 export { type Cut, type Drawing, type DrawnLine, type DrawnText, type LineRole, type LineStyle, lineStyles, textLayer } from './drawing.js';
 export { formDrawing } from './form-drawing.js';
 export { type FormShape, formShapes } from './form-shape.js';
+export { type DrawnRectangle, type LayoutPicture, layoutDrawing } from './layout-drawing.js';
 export { type Offset, offsetsFrom } from './offsets.js';
 export { extentOf, sideBySide } from './place-drawing.js';
 export { type TemplateWords, templateDrawing } from './template-drawing.js';

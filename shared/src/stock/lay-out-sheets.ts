@@ -1,4 +1,5 @@
 /** Layouts of sheets that a saw can cut from edge to edge: a good one at once, then better ones. */
+import { joinOffcuts, turnGrids } from './easier-cuts.js';
 import { leastCost } from './least-cost.js';
 import type { LaidOutSheet, Piece, SheetJob, SheetLayout } from './sheet-job.js';
 import type { SheetRegion } from './sheet-region.js';
@@ -63,10 +64,11 @@ function describe(
     for (const { blank } of all) unplaced[blank]!++;
     for (const { blank } of pieces) unplaced[blank]!--;
     for (const index of found.unplaced) unplaced[pieces[index]!.blank]!++;
-    const sheets: LaidOutSheet[] = found.sheets.map(({ offer, root }) => ({
-        stock: offer,
-        whole: pieceOf(root, 0, 0, job.kerf, (index) => pieces[index]!.blank),
-    }));
+    const sheets: LaidOutSheet[] = found.sheets.map(({ offer, root }) => {
+        joinOffcuts(root);
+        turnGrids(root);
+        return { stock: offer, whole: pieceOf(root, 0, 0, job.kerf, (index) => pieces[index]!.blank) };
+    });
     return { sheets, cost: found.cost, unplaced, leastCost: least };
 }
 
@@ -77,12 +79,14 @@ function pieceOf(region: SheetRegion, x: number, y: number, kerf: number, blankO
     if (region.parts.length === 0) return { ...at, kind: 'offcut' };
     const pieces: Piece[] = [];
     let offset = 0;
-    // The offcut last: it is what is in hand after the last cut.
-    for (const part of [...region.parts].sort((one, other) => Number(one.isFree) - Number(other.isFree))) {
+    const size = (part: SheetRegion) => (region.alongWidth ? part.width : part.height);
+    // One setting of the fence after the other, the widest first; the offcut last: it is what is in hand after the last cut.
+    const inOrder = [...region.parts].sort((one, other) => Number(one.isFree) - Number(other.isFree) || size(other) - size(one));
+    for (const part of inOrder) {
         // The saw leaves nothing of what is not wider than its kerf.
         if (part.isFree && Math.min(part.width, part.height) <= kerf) continue;
         pieces.push(region.alongWidth ? pieceOf(part, x + offset, y, kerf, blankOf) : pieceOf(part, x, y + offset, kerf, blankOf));
-        offset += region.alongWidth ? part.width : part.height;
+        offset += size(part);
     }
     return { ...at, kind: 'cut', along: region.alongWidth ? 'width' : 'height', pieces };
 }

@@ -48,6 +48,7 @@ export async function writeDocument(
     switch (document.is) {
         case 'sheet': {
             const write = sheetWriters[format];
+            if (!write && document.pages) return writeDocument({ is: 'pages', ...document.pages }, format, paper ? { paper } : {});
             if (!write) throw new RangeError(`a sheet cannot be written as ${format}`);
             return write(document.sheet);
         }

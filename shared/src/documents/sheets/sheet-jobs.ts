@@ -1,0 +1,126 @@
+/** What is to be cut from sheets: a job for each panel material, from the rough sizes of its pieces. */
+import type { Casework, Measure, Piece, Thing } from '../../casework/index.js';
+import { quantity, real, unitNamed } from '../../quantity/index.js';
+import type { Blank, SheetJob, StockSize } from '../../stock/index.js';
+import { isSolidWood, sheetSizes } from '../../strength/index.js';
+import { materialOrder } from '../material-words.js';
+
+/** Lengths of a job are whole numbers of this part of a millimetre: pieces and kerfs rounded up to it, sheets down. */
+export const jobUnitsPerMillimetre = 100;
+
+/** A panel material with what is to be cut from it. */
+export interface MaterialJob {
+    readonly material: string;
+    readonly job: SheetJob;
+    /** The pieces that each blank of the job stands for. */
+    readonly pieces: readonly (readonly Piece[])[];
+    /** Each stock size of the job, width by length, as it is bought. */
+    readonly sizes: readonly (readonly [Measure, Measure])[];
+    /** Taken off each edge of a sheet beforehand, in millimetres. */
+    readonly trim: number;
+    readonly hasGrain: boolean;
+    /** Whether each stock size has a price. */
+    readonly isPriced: boolean;
+    /** Pieces whose sizes are not known. */
+    readonly unknown: readonly Piece[];
+}
+
+/** The jobs of all that is built, in the order of the cut list. Materials without a stated sheet have none. */
+export function sheetJobs(casework: Casework): readonly MaterialJob[] {
+    const byMaterial = new Map<string, Piece[]>();
+    for (const piece of casework.pieces) {
+        if (piece.material === undefined) continue;
+        const known = byMaterial.get(piece.material);
+        if (known) known.push(piece);
+        else byMaterial.set(piece.material, [piece]);
+    }
+    const order = materialOrder(casework);
+    return [...byMaterial]
+        .sort(([one], [other]) => order(one, other))
+        .flatMap(([material, pieces]) => jobOf(material, casework.things.get(material), pieces, casework) ?? []);
+}
+
+function jobOf(material: string, thing: Thing | undefined, pieces: readonly Piece[], casework: Casework): MaterialJob | undefined {
+    const sizes = sheetSizes(thing);
+    if (!thing || isSolidWood(thing) || sizes.length === 0) return undefined;
+    const grain = thing.properties.get('grain');
+    const runs = grain?.is === 'word' ? grain.word : 'length';
+    const alike = batches(pieces.filter((piece) => piece.rough.length && piece.rough.width));
+    const price = pricePerSheet(thing);
+    const trim = casework.shop.trim ? inMillimetres(casework.shop.trim) : 0;
+    return {
+        material,
+        job: {
+            blanks: alike.map((batch) => blankOf(batch, runs === 'none')),
+            stock: sizes.map((size, index) => stockOf(size, index, runs === 'width', trim, price)),
+            kerf: upwards(inMillimetres(casework.shop.kerf)),
+        },
+        pieces: alike,
+        sizes,
+        trim,
+        hasGrain: runs !== 'none' && alike.some(([piece]) => piece?.grain !== 'none'),
+        isPriced: price !== undefined,
+        unknown: pieces.filter((piece) => !piece.rough.length || !piece.rough.width),
+    };
+}
+
+function batches(pieces: readonly Piece[]): readonly (readonly Piece[])[] {
+    const batches = new Map<string, Piece[]>();
+    for (const piece of pieces) {
+        const known = batches.get(piece.alike);
+        if (known) known.push(piece);
+        else batches.set(piece.alike, [piece]);
+    }
+    return [...batches.values()];
+}
+
+function blankOf(batch: readonly Piece[], isWithoutGrain: boolean): Blank {
+    const [{ id, grain, rough }] = batch as [Piece];
+    const [length, width] = [inMillimetres(rough.length!), inMillimetres(rough.width!)];
+    const [along, across] = grain === 'width' ? [width, length] : [length, width];
+    return {
+        id,
+        width: upwards(across),
+        height: upwards(along),
+        count: batch.reduce((sum, piece) => sum + piece.quantity, 0),
+        mayTurn: isWithoutGrain || grain === 'none',
+    };
+}
+
+/** A sheet without a price costs its area in square metres, so that the smallest area is the cheapest. */
+function stockOf(
+    [width, length]: readonly [Measure, Measure],
+    index: number,
+    isGrainAcross: boolean,
+    trim: number,
+    price: number | undefined,
+): StockSize {
+    const [across, along] = isGrainAcross ? [length, width] : [width, length];
+    const [fullAcross, fullAlong] = [inMillimetres(across), inMillimetres(along)];
+    return {
+        id: String(index),
+        width: downwards(fullAcross - 2 * trim),
+        height: downwards(fullAlong - 2 * trim),
+        cost: price ?? (fullAcross * fullAlong) / 1e6,
+    };
+}
+
+function pricePerSheet(thing: Thing): number | undefined {
+    const price = thing.properties.get('price');
+    return price?.is === 'rate' && price.per === 'sheet' ? real.toNumber(price.amount.quantity.value) : undefined;
+}
+
+function inMillimetres({ quantity: of }: Measure): number {
+    return real.toNumber(quantity.valueIn(of, unitNamed('mm')));
+}
+
+/** What a rounding to job units may swallow: far less than a saw can follow. */
+const swallowed = 1e-6;
+
+function upwards(millimetres: number): number {
+    return Math.ceil(millimetres * jobUnitsPerMillimetre - swallowed);
+}
+
+function downwards(millimetres: number): number {
+    return Math.max(0, Math.floor(millimetres * jobUnitsPerMillimetre + swallowed));
+}
