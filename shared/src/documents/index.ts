@@ -18,5 +18,6 @@ export {
     type Sheet,
     sizeDirections,
 } from './sheet.js';
+export { sheetLayouts } from './sheets/sheet-layouts.js';
 export type { JsonObject, JsonValue, ShopDocument } from './shop-document.js';
 export { type SagInWords, whySag } from './strength/why-sag.js';

@@ -70,7 +70,7 @@ describe('layouts of sheets', () => {
     });
 
     test('stop when they are told to, with a whole layout in hand', () => {
-        const [{ job }] = publishedInstances('shop2d') as [{ job: SheetJob }];
+        const { job } = publishedInstances('shop2d')[0]!;
         let asked = 0;
         const layout = layOutSheets(job, { steps: 1e9, goesOn: () => asked++ < 2 });
         expect(faultsOf(job, layout)).toEqual([]);
