@@ -3,11 +3,13 @@ import { benchGeometry } from './geometry.ts';
 import { benchLanguage } from './language.ts';
 import { Report } from './report.ts';
 import { benchServer } from './server.ts';
+import { benchStock } from './stock.ts';
 
 const benchmarks: Readonly<Record<string, (report: Report) => Promise<void>>> = {
     server: benchServer, // first: from a process that has grown, another starts more slowly
     language: benchLanguage,
     geometry: benchGeometry,
+    stock: benchStock,
 };
 
 const report = new Report();

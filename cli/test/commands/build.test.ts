@@ -2,7 +2,20 @@ import { describe, expect, it } from 'vitest';
 import { allowing, bookcase, mistaken, swept, withWarning } from '../designs.js';
 import { shell } from '../shell.js';
 
-const all = ['cut-list.csv', 'cut-list.json', 'cut-list.md', 'materials.csv', 'materials.json', 'materials.md', 'model.json'];
+const all = [
+    'cut-list.csv',
+    'cut-list.json',
+    'cut-list.md',
+    'materials.csv',
+    'materials.json',
+    'materials.md',
+    'model.json',
+    'sheets.csv',
+    'sheets.json',
+    'sheets.md',
+    'sheets.pdf',
+    'sheets.svg',
+];
 const written = (names: readonly string[], folder: string) => [
     `${folder}/.casewright-build.json`,
     ...names.map((name) => `${folder}/${name}`),
@@ -15,13 +28,18 @@ describe('build', () => {
             exitCode: 0,
             told: '',
             out: [
-                'Hall bookcase: 7 documents written to hall/out/bookcase',
+                'Hall bookcase: 12 documents written to hall/out/bookcase',
                 '    cut-list.md     Cut list: what to cut from which material, with finished, core and rough sizes.',
                 '    cut-list.csv',
                 '    cut-list.json',
                 '    materials.md    List of materials: what to have in stock: sheets by area, solid wood by length and volume, fasteners by count.',
                 '    materials.csv',
                 '    materials.json',
+                '    sheets.pdf      Sheet layouts: how many sheets to take, what is cut from each, and in which order at the saw, with the fence for every cut.',
+                '    sheets.md',
+                '    sheets.csv',
+                '    sheets.json',
+                '    sheets.svg',
                 '    model.json      Model: the whole evaluated design for programs, with a published schema.',
                 '',
             ].join('\n'),
@@ -52,7 +70,7 @@ describe('build', () => {
         ],
         [
             ['--format', 'csv'],
-            ['cut-list.csv', 'materials.csv'],
+            ['cut-list.csv', 'materials.csv', 'sheets.csv'],
         ],
     ])('writes only what is asked for: %j', async (options, names) => {
         const { run, files } = await shell({ 'a.case': bookcase });

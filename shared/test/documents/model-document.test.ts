@@ -205,6 +205,7 @@ test('every kind of document has its own name and file name, and a title', () =>
     expect(documentKinds.map(({ kind, formats }) => [kind, ...formats])).toEqual([
         ['cut-list', 'md', 'csv', 'json'],
         ['materials', 'md', 'csv', 'json'],
+        ['sheets', 'pdf', 'md', 'csv', 'json', 'svg'],
         ['curves', 'md', 'csv', 'json'],
         ['fairness', 'pdf', 'svg'],
         ['offsets', 'md', 'csv', 'json'],

@@ -18,9 +18,12 @@ export interface PublishedInstance {
     readonly best: number | undefined;
 }
 
+/** Where the instances lie. */
+const instances = path.resolve('tests/bench/instances');
+
 /** @param mayTurn whether all pieces may turn; without it as the instance says, and where it says nothing none may */
 export function publishedInstances(file: string, mayTurn?: boolean): readonly PublishedInstance[] {
-    const text = readFileSync(path.resolve(import.meta.dirname, '../../../tests/bench/instances', `${file}.jsonl`), 'utf8');
+    const text = readFileSync(path.join(instances, `${file}.jsonl`), 'utf8');
     return text
         .trim()
         .split('\n')

@@ -13,8 +13,9 @@ test.each(files)(
     async ({ kind, format, units }) => {
         const write = () => writeDocument(kind.make(bookcase, { ...options, units })!, format);
         const text = await write();
-        expect(await write()).toBe(text);
-        expect(text).not.toMatch(/undefined|NaN|\[object|Infinity|-0\b/);
+        expect(await write()).toEqual(text);
+        if (typeof text !== 'string') return; // the texts of a PDF are compressed
+        expect(text).not.toMatch(/undefined|NaN|\[object|Infinity|-0(?![.\d])/);
         expect(text).toContain('Walnut');
     },
 );
