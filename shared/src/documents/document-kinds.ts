@@ -120,7 +120,7 @@ export const documentKinds: readonly DocumentKind[] = [
         kind: 'strength',
         title: 'Strength',
         description:
-            'How far each shelf sags at once and in years, how near it is to breaking, and what tips each case, to be followed with a pencil.',
+            'How far each shelf sags and how near it is to breaking, what tips each case, how solid wood moves, and what is carried, to be followed with a pencil.',
         formats: ['md', 'csv', 'json'],
         fileName: 'strength',
         missing: 'nothing in it is said to `hold` or `load` anything, and no density says what it weighs',

@@ -1,4 +1,8 @@
 /** Every rule, sorted by group and number. An explicit list: nothing happens on import, and a bundle holds what is named here. */
+import { doesNotPassDoorway } from './carrying/does-not-pass-doorway.js';
+import { doesNotStandUp } from './carrying/does-not-stand-up.js';
+import { doesNotTurnCorner } from './carrying/does-not-turn-corner.js';
+import { tooHeavyToCarry } from './carrying/too-heavy-to-carry.js';
 import { bandTooStiff } from './curves/band-too-stiff.js';
 import { battenBreaks } from './curves/batten-breaks.js';
 import { bendChangesAtOnce } from './curves/bend-changes-at-once.js';
@@ -158,6 +162,10 @@ export const rules: readonly Rule[] = [
     stiffnessUnknown,
     tipsEasily,
     gluedAcrossGrain,
+    doesNotPassDoorway,
+    doesNotStandUp,
+    doesNotTurnCorner,
+    tooHeavyToCarry,
     goodsDoNotFit,
     requirementFails,
     requirementAtWorst,

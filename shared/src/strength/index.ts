@@ -9,6 +9,22 @@ export {
     type Wood,
 } from './bending-limits.js';
 export { type BentStrip, bentStrip } from './bent-strip.js';
+export {
+    attitudesOf,
+    type Carried,
+    carriedPieces,
+    liftOf,
+    liftOfCase,
+    longestRoundCorner,
+    mostPeople,
+    mustBeLaid,
+    recommendedWeight,
+    roundCorner,
+    throughDoorway,
+    tiltDiagonal,
+    type Way,
+    wayOf,
+} from './carrying.js';
 export { type CaulLoad, type CaulSection, caulCrown, caulLoad, clampPressure } from './caul.js';
 export { gluePressure, type PressureRange } from './glue-pressure.js';
 export { fitOf, type GoodsFit, type PartLoad, type RoomOnPart, roomOn, sizeOfGoods, standardGravity } from './loads.js';

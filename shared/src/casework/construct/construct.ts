@@ -13,6 +13,8 @@ import type {
     Piece,
     ProjectModel,
     Requirement,
+    RouteModel,
+    ThingValue,
 } from '../model/casework.js';
 import { CaseBuild } from './case-build.js';
 import { Construction } from './construction.js';
@@ -287,6 +289,21 @@ function allowanceOf(statement: Design['allowances'][number], parts: readonly st
     return { rule, parts, everywhere: statement.on.length === 0, span, ruleSpan, ...(because === undefined ? {} : { because }) };
 }
 
+function routeOf(value: ThingValue | undefined): RouteModel | undefined {
+    if (value?.is !== 'block') return undefined;
+    const sizes = (name: string) => {
+        const found = value.properties.get(name);
+        return found?.is === 'sizes' ? found.sizes : [];
+    };
+    const ceiling = value.properties.get('ceiling');
+    return {
+        doorways: sizes('doorway'),
+        corners: sizes('corner'),
+        ...(ceiling?.is === 'measure' ? { ceiling: ceiling.measure } : {}),
+        span: value.span,
+    };
+}
+
 function projectOf(construction: Construction): { readonly project?: ProjectModel } {
     const declaration = construction.design.project;
     if (!declaration) return {};
@@ -298,6 +315,7 @@ function projectOf(construction: Construction): { readonly project?: ProjectMode
     const units = thing?.properties.get('units');
     const [client, revision] = [text('client'), text('revision')];
     const [sag, climate] = [thing?.properties.get('sag'), thing?.properties.get('climate')];
+    const route = routeOf(thing?.properties.get('route'));
     const project: ProjectModel = {
         title: declaration.title ?? declaration.name,
         units: units?.is === 'word' && units.word === 'mm' ? 'mm' : 'in',
@@ -305,6 +323,7 @@ function projectOf(construction: Construction): { readonly project?: ProjectMode
         ...(client === undefined ? {} : { client }),
         ...(revision === undefined ? {} : { revision }),
         ...(sag?.is === 'measure' ? { sag: sag.measure } : {}),
+        ...(route ? { route } : {}),
         ...(climate?.is === 'measures' ? { climate: climate.measures } : {}),
     };
     return { project };

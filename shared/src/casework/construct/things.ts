@@ -102,7 +102,7 @@ export class Things {
             const properties = new Map<string, ThingValue>();
             for (const inner of property.properties) {
                 const value = this.valueOf(inner, owner, scope);
-                if (value) properties.set(inner.name, value);
+                if (value) properties.set(inner.name, withEarlier(properties.get(inner.name), value));
             }
             return { is: 'block', properties, span };
         }
@@ -175,4 +175,9 @@ export class Things {
 
 function known(measures: readonly (Measure | undefined)[]): readonly Measure[] {
     return measures.filter((measure) => measure !== undefined);
+}
+
+/** `doorway 32in x 80in; doorway 30in x 78in`: sizes that are said more than once are all kept. */
+function withEarlier(earlier: ThingValue | undefined, value: ThingValue): ThingValue {
+    return earlier?.is === 'sizes' && value.is === 'sizes' ? { ...value, sizes: [...earlier.sizes, ...value.sizes] } : value;
 }

@@ -55,7 +55,19 @@ export interface ProjectModel {
     readonly sag?: Measure;
     /** Relative humidity of the room, of the driest month and the dampest, where the project says it. */
     readonly climate?: readonly Measure[];
+    /** The way into the house. */
+    readonly route?: RouteModel;
     readonly notes: readonly string[];
+}
+
+/** The way into the house, as the project declares it. */
+export interface RouteModel {
+    /** Each width and height. */
+    readonly doorways: readonly (readonly Measure[])[];
+    /** Two halls that meet square, the width of each. */
+    readonly corners: readonly (readonly Measure[])[];
+    readonly ceiling?: Measure;
+    readonly span: Span;
 }
 
 /** A case as it is built, or a case inside one. */

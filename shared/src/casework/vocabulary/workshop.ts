@@ -4,6 +4,7 @@ import { sentences } from './sentences.js';
 
 export const routeProperties: Properties = {
     doorway: property(sizes(2), 'The smallest door on the way, width by height.', 'doorway 32in x 80in', { repeats: true }),
+    corner: property(sizes(2), 'Where two halls meet square: how wide the one and the other is.', 'corner 36in x 42in', { repeats: true }),
     ceiling: property(shape.length, 'The lowest ceiling on the way.', 'ceiling 8ft'),
     stair: property(shape.length, 'The narrowest stair on the way.', 'stair 34in'),
 };

@@ -1,12 +1,22 @@
 /** The strength sheet: each check with its formula, inputs, sources, result and limit, so that another can follow it with a pencil. */
 import type { Casework } from '../../casework/index.js';
-import { caseStabilities, type ShelfSag, type ShelfStrength, sagLimitOf, shelfStrengths } from '../../strength/index.js';
+import {
+    carriedPieces,
+    caseStabilities,
+    liftOf,
+    type ShelfSag,
+    type ShelfStrength,
+    sagLimitOf,
+    shelfStrengths,
+    wayOf,
+} from '../../strength/index.js';
 import type { DocumentOptions } from '../document-options.js';
 import { onlyBuilt } from '../only-built.js';
 import { namesInWords, partNamer } from '../part-names.js';
 import { type PrintStyle, printStyle } from '../print-style.js';
 import { projectFacts } from '../project-facts.js';
 import type { Group, Sheet } from '../sheet.js';
+import { carryingSteps } from './carrying-steps.js';
 import { movementSteps } from './movement-steps.js';
 import { shelfSteps } from './shelf-steps.js';
 import { standingSteps } from './standing-steps.js';
@@ -27,6 +37,7 @@ export function strengthSheet(evaluated: Casework, options: Pick<DocumentOptions
         ...shelfCalculations(casework, print),
         ...standingCalculations(casework, print),
         ...movementCalculations(casework, print),
+        ...carryingCalculations(casework, print),
     ];
     if (calculations.length === 0) return undefined;
     return {
@@ -116,4 +127,21 @@ function movementCalculations(casework: Casework, print: PrintStyle): readonly C
         'C is the change of flat-sawn width for each percent of moisture between 6 and 14 %; quarter-sawn boards move about half as much. S is the shrinkage from green to ovendry, a part of one.',
     ];
     return [{ heading: 'Solid wood across its grain', steps, notes }];
+}
+
+/** What is carried in one piece; pieces that are alike are one. */
+function carryingCalculations(casework: Casework, print: PrintStyle): readonly Calculation[] {
+    const nameOf = partNamer(casework);
+    const alike = new Map<string, { readonly steps: readonly Step[]; readonly names: string[] }>();
+    for (const piece of carriedPieces(casework)) {
+        const steps = carryingSteps(piece, wayOf(casework), liftOf(casework), unitsOf(print));
+        const known = alike.get(inWords(steps));
+        if (known) known.names.push(nameOf(piece.assembly.path));
+        else alike.set(inWords(steps), { steps, names: [nameOf(piece.assembly.path)] });
+    }
+    return [...alike.values()].map(({ steps, names }) => ({
+        heading: `${namesInWords(names)}, carried in one piece`,
+        steps,
+        notes: ['Nothing is taken off for wrapping, hands, door stops or a lamp: measure the way, and leave an inch.'],
+    }));
 }

@@ -99,6 +99,7 @@ const groups: Readonly<Record<string, string>> = {
     STR: 'Strength',
     STB: 'How it stands',
     MOV: 'Movement of wood',
+    HND: 'Carrying and the way in',
     LOA: 'What the case holds',
     DES: 'Decisions',
 };
