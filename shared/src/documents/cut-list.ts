@@ -12,9 +12,10 @@ import { edgesInWords } from './edge-words.js';
 import { materialInWords, materialOrder } from './material-words.js';
 import { onlyBuilt } from './only-built.js';
 import { namesInWords, nameWithinPart, partNamer } from './part-names.js';
+import { alikePieces } from './pieces-by-material.js';
 import { type PrintStyle, printStyle, sizeCell } from './print-style.js';
 import { projectFacts } from './project-facts.js';
-import { type Cell, type Column, type Group, type Row, type Sheet, sizeDirections } from './sheet.js';
+import { type Cell, type Column, type Group, type Row, type Sheet, sizeDirections, textCell } from './sheet.js';
 
 /** Pieces that are one row, in the order in which they were built. */
 interface Batch {
@@ -26,7 +27,9 @@ interface Batch {
 export function cutList(evaluated: Casework, options: Pick<DocumentOptions, 'units'>): Sheet {
     const casework = onlyBuilt(evaluated);
     const print = printStyle(casework, options);
-    const batches = batchesOf(casework.pieces).sort(inShopOrder(casework));
+    const batches = alikePieces(casework.pieces)
+        .map((pieces): Batch => ({ first: pieces[0]!, pieces }))
+        .sort(inShopOrder(casework));
     return {
         kind: 'cut-list',
         title: 'Cut list',
@@ -56,16 +59,6 @@ function columns(print: PrintStyle): readonly Column[] {
         { key: 'edges', heading: 'Edges', align: 'left' },
         { key: 'notes', heading: 'Notes', align: 'left' },
     ];
-}
-
-function batchesOf(pieces: readonly Piece[]): Batch[] {
-    const batches = new Map<string, Piece[]>();
-    for (const piece of pieces) {
-        const known = batches.get(piece.alike);
-        if (known) known.push(piece);
-        else batches.set(piece.alike, [piece]);
-    }
-    return [...batches.values()].map((alike) => ({ first: alike[0]!, pieces: alike }));
 }
 
 /** By material, then the thickest, the longest and the widest first; what is equal stays in the order it was built. */
@@ -99,19 +92,18 @@ function groupsOf(batches: readonly Batch[], casework: Casework, print: PrintSty
 }
 
 function rowOf({ first, pieces }: Batch, casework: Casework, print: PrintStyle, nameOf: (path: string) => string): Row {
-    const text = (words: string): Cell => ({ is: 'text', text: words });
     return {
-        parts: text(namesInWords(pieces.map((piece) => nameOf(piece.part)))),
-        piece: text(eachOnce(pieces.map((piece) => nameWithinPart(piece, casework))).join(', ')),
+        parts: textCell(namesInWords(pieces.map((piece) => nameOf(piece.part)))),
+        piece: textCell(eachOnce(pieces.map((piece) => nameWithinPart(piece, casework))).join(', ')),
         quantity: { is: 'count', count: pieces.reduce((sum, piece) => sum + piece.quantity, 0) },
-        material: text(first.material === undefined ? '' : thingName(casework, first.material)),
+        material: textCell(first.material === undefined ? '' : thingName(casework, first.material)),
         finished: sizeCell(first.finished, print),
         core: sizeCell(first.core, print),
         rough: sizeCell(first.rough, print),
-        grain: text(first.grain === 'none' ? '' : `along ${first.grain}`),
-        hand: text(first.hand ?? ''),
-        edges: text(edgesOfPiece(first, casework, print)),
-        notes: text(eachOnce(pieces.flatMap((piece) => piece.notes)).join('; ')),
+        grain: textCell(first.grain === 'none' ? '' : `along ${first.grain}`),
+        hand: textCell(first.hand ?? ''),
+        edges: textCell(edgesOfPiece(first, casework, print)),
+        notes: textCell(eachOnce(pieces.flatMap((piece) => piece.notes)).join('; ')),
     };
 }
 

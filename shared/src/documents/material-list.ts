@@ -9,11 +9,12 @@ import { type Quantity, quantity, Rational, type Real, real, sayMeasure } from '
 import { areaOf, isSolidWood, roughThickness, sheetSizes, thingName, times, total, volumeOf } from '../strength/index.js';
 import type { DocumentOptions } from './document-options.js';
 import { countFasteners, gluedJoints } from './fastener-count.js';
-import { materialDetails, materialOrder } from './material-words.js';
+import { materialDetails } from './material-words.js';
 import { onlyBuilt } from './only-built.js';
+import { piecesByMaterial } from './pieces-by-material.js';
 import { asBought, type PrintStyle, printStyle, sizeAmount, totalCell } from './print-style.js';
 import { projectFacts } from './project-facts.js';
-import type { Cell, Column, Group, Row, Sheet } from './sheet.js';
+import { type Cell, type Column, type Group, type Row, type Sheet, textCell } from './sheet.js';
 
 /** One material and the pieces cut from it. */
 interface Stock {
@@ -66,15 +67,7 @@ function columns(print: PrintStyle): readonly Column[] {
 }
 
 function stocksOf(casework: Casework): readonly Stock[] {
-    const byMaterial = new Map<string, Piece[]>();
-    for (const piece of casework.pieces) {
-        if (piece.material === undefined) continue;
-        const known = byMaterial.get(piece.material);
-        if (known) known.push(piece);
-        else byMaterial.set(piece.material, [piece]);
-    }
-    const order = materialOrder(casework);
-    return [...byMaterial].map(([id, pieces]) => ({ id, material: casework.things.get(id), pieces })).sort((a, b) => order(a.id, b.id));
+    return piecesByMaterial(casework).map(([id, pieces]) => ({ id, material: casework.things.get(id), pieces }));
 }
 
 function notesOf(casework: Casework): readonly string[] {
@@ -88,10 +81,6 @@ function notesOf(casework: Casework): readonly string[] {
 
 function countOf(pieces: readonly Piece[]): number {
     return pieces.reduce((sum, piece) => sum + piece.quantity, 0);
-}
-
-function text(value: string): Cell {
-    return { is: 'text', text: value };
 }
 
 /** The uses of pieces, in the order in which they are built: `layers, bands`. */
@@ -108,20 +97,20 @@ function panelGroup(stocks: readonly Stock[], casework: Casework, print: PrintSt
         const area = total(pieces.map((piece) => times(areaOf(piece.rough), piece.quantity)));
         const [first, ...others] = sheetSizes(material);
         const stated: Row = {
-            group: text(heading),
-            item: text(thingName(casework, id)),
-            details: text(materialDetails(material, print)),
+            group: textCell(heading),
+            item: textCell(thingName(casework, id)),
+            details: textCell(materialDetails(material, print)),
             pieces: { is: 'count', count: countOf(pieces) },
             area: totalCell(area, print.areaUnit, 2),
-            use: text(usesInWords(pieces)),
+            use: textCell(usesInWords(pieces)),
         };
         if (!first) return stated;
         const atLeast = (sheet: readonly [Measure, Measure]) => area && sheetsByArea(area, sheet);
         return {
             ...stated,
-            sheet: text(sheetInWords(first, print)),
+            sheet: textCell(sheetInWords(first, print)),
             sheets: countCell(atLeast(first)),
-            notes: text(others.map((sheet) => `or ${atLeast(sheet) ?? '?'} of ${sheetInWords(sheet, print)}`).join(', ')),
+            notes: textCell(others.map((sheet) => `or ${atLeast(sheet) ?? '?'} of ${sheetInWords(sheet, print)}`).join(', ')),
         };
     });
     return {
@@ -165,14 +154,14 @@ function solidGroup(stocks: readonly Stock[], casework: Casework, print: PrintSt
             const volume = total(pieces.map((piece) => times(boughtVolume(piece, stock.material), piece.quantity)));
             volumes.push(volume);
             rows.push({
-                group: text(heading),
-                item: text(thingName(casework, stock.id)),
-                details: text(materialDetails(stock.material, print)),
-                section: text(sectionInWords(pieces[0]!, print)),
+                group: textCell(heading),
+                item: textCell(thingName(casework, stock.id)),
+                details: textCell(materialDetails(stock.material, print)),
+                section: textCell(sectionInWords(pieces[0]!, print)),
                 pieces: { is: 'count', count: countOf(pieces) },
                 length: totalCell(length, print.runUnit, decimals.length),
                 volume: totalCell(volume, print.volumeUnit, decimals.volume),
-                use: text(usesInWords(pieces)),
+                use: textCell(usesInWords(pieces)),
             });
         }
         const cell = totalCell(total(volumes), print.volumeUnit, decimals.volume);
@@ -224,14 +213,14 @@ function fastenerGroup(casework: Casework, print: PrintStyle): Group {
     const fasteners = countFasteners(casework, print);
     const rows = fasteners.map(
         ({ name, count, joints }): Row => ({
-            group: text(heading),
-            item: text(name),
+            group: textCell(heading),
+            item: textCell(name),
             count: countCell(count),
-            use: text(joints.join(', ')),
+            use: textCell(joints.join(', ')),
         }),
     );
     const glued = gluedInWords(casework);
-    if (glued !== '') rows.push({ group: text(heading), item: text('glue'), use: text(glued) });
+    if (glued !== '') rows.push({ group: textCell(heading), item: textCell('glue'), use: textCell(glued) });
     return { heading, rows, notes: fasteners.length === 0 ? [] : [spacingNote] };
 }
 

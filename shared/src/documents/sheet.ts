@@ -75,3 +75,8 @@ export function isEmptyColumn(column: Column, group: Group): boolean {
         return cell === undefined || (cell.is === 'text' && cell.text === '');
     });
 }
+
+/** A cell of words; empty ones leave it empty. */
+export function textCell(text: string): Cell {
+    return { is: 'text', text };
+}

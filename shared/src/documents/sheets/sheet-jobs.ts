@@ -3,7 +3,7 @@ import type { Casework, Measure, Piece, Thing } from '../../casework/index.js';
 import { quantity, real, unitNamed } from '../../quantity/index.js';
 import type { Blank, SheetJob, StockSize } from '../../stock/index.js';
 import { isSolidWood, sheetSizes } from '../../strength/index.js';
-import { materialOrder } from '../material-words.js';
+import { alikePieces, piecesByMaterial } from '../pieces-by-material.js';
 
 /** Lengths of a job are whole numbers of this part of a millimetre: pieces and kerfs rounded up to it, sheets down. */
 export const jobUnitsPerMillimetre = 100;
@@ -27,17 +27,9 @@ export interface MaterialJob {
 
 /** The jobs of all that is built, in the order of the cut list. Materials without a stated sheet have none. */
 export function sheetJobs(casework: Casework): readonly MaterialJob[] {
-    const byMaterial = new Map<string, Piece[]>();
-    for (const piece of casework.pieces) {
-        if (piece.material === undefined) continue;
-        const known = byMaterial.get(piece.material);
-        if (known) known.push(piece);
-        else byMaterial.set(piece.material, [piece]);
-    }
-    const order = materialOrder(casework);
-    return [...byMaterial]
-        .sort(([one], [other]) => order(one, other))
-        .flatMap(([material, pieces]) => jobOf(material, casework.things.get(material), pieces, casework) ?? []);
+    return piecesByMaterial(casework).flatMap(
+        ([material, pieces]) => jobOf(material, casework.things.get(material), pieces, casework) ?? [],
+    );
 }
 
 function jobOf(material: string, thing: Thing | undefined, pieces: readonly Piece[], casework: Casework): MaterialJob | undefined {
@@ -45,7 +37,7 @@ function jobOf(material: string, thing: Thing | undefined, pieces: readonly Piec
     if (!thing || isSolidWood(thing) || sizes.length === 0) return undefined;
     const grain = thing.properties.get('grain');
     const runs = grain?.is === 'word' ? grain.word : 'length';
-    const alike = batches(pieces.filter((piece) => piece.rough.length && piece.rough.width));
+    const alike = alikePieces(pieces.filter((piece) => piece.rough.length && piece.rough.width));
     const price = pricePerSheet(thing);
     const trim = casework.shop.trim ? inMillimetres(casework.shop.trim) : 0;
     return {
@@ -62,16 +54,6 @@ function jobOf(material: string, thing: Thing | undefined, pieces: readonly Piec
         isPriced: price !== undefined,
         unknown: pieces.filter((piece) => !piece.rough.length || !piece.rough.width),
     };
-}
-
-function batches(pieces: readonly Piece[]): readonly (readonly Piece[])[] {
-    const batches = new Map<string, Piece[]>();
-    for (const piece of pieces) {
-        const known = batches.get(piece.alike);
-        if (known) known.push(piece);
-        else batches.set(piece.alike, [piece]);
-    }
-    return [...batches.values()];
 }
 
 function blankOf(batch: readonly Piece[], isWithoutGrain: boolean): Blank {

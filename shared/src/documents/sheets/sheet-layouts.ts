@@ -9,7 +9,7 @@ import { onlyBuilt } from '../only-built.js';
 import { namesInWords, nameWithinPart, partNamer } from '../part-names.js';
 import { asBought, lengthAmount, lengthInWords, type PrintStyle, printStyle } from '../print-style.js';
 import { projectFacts } from '../project-facts.js';
-import type { Cell, Column, Group, Row, Sheet } from '../sheet.js';
+import { type Cell, type Column, type Group, type Row, type Sheet, textCell } from '../sheet.js';
 import type { ShopDocument } from '../shop-document.js';
 import { cuttingSequence, type SawResult, type SawStep } from './cutting-sequence.js';
 import { jobUnitsPerMillimetre, type MaterialJob, sheetJobs } from './sheet-jobs.js';
@@ -95,10 +95,6 @@ function columns(print: PrintStyle): readonly Column[] {
     ];
 }
 
-function text(words: string): Cell {
-    return { is: 'text', text: words };
-}
-
 function count(number: number): Cell {
     return { is: 'count', count: number };
 }
@@ -112,11 +108,11 @@ function sheetsGroup({ of, layout, material, print }: LaidOut, casework: Casewor
         if (taken.length === 0) return [];
         return [
             {
-                group: text(heading),
-                item: text(`sheet ${asBought(size[0], print)} x ${asBought(size[1], print)}`),
+                group: textCell(heading),
+                item: textCell(`sheet ${asBought(size[0], print)} x ${asBought(size[1], print)}`),
                 count: count(taken.length),
-                used: text(`${Math.round(usedShare(taken, of) * 100)} %`),
-                left: text(largestOffcut(taken, print)),
+                used: textCell(`${Math.round(usedShare(taken, of) * 100)} %`),
+                left: textCell(largestOffcut(taken, print)),
             },
         ];
     });
@@ -166,13 +162,13 @@ function piecesGroup({ of, names, material, print }: LaidOut): Group {
     const heading = `${material}: pieces`;
     const rows = of.job.blanks.map(
         (blank, index): Row => ({
-            group: text(heading),
+            group: textCell(heading),
             mark: count(index + 1),
-            item: text(names[index] ?? ''),
+            item: textCell(names[index] ?? ''),
             count: count(blank.count),
             along: { is: 'amount', amount: lengthAmount(millimetres(blank.height), print) },
             across: { is: 'amount', amount: lengthAmount(millimetres(blank.width), print) },
-            direction: text(blank.mayTurn ? 'may turn' : ''),
+            direction: textCell(blank.mayTurn ? 'may turn' : ''),
         }),
     );
     return { heading, rows, notes: [] };
@@ -182,14 +178,14 @@ function cutsGroup(one: LaidOut, { sheet, count: alike }: Pattern, index: number
     const heading = `${one.material}: ${patternName(one, alike, index)}`;
     const rows = cuttingSequence(sheet.whole).map(
         (step): Row => ({
-            group: text(heading),
+            group: textCell(heading),
             step: count(step.number),
-            from: text(step.from === 'sheet' ? 'the sheet' : step.from),
-            direction: text(step.direction),
+            from: textCell(step.from === 'sheet' ? 'the sheet' : step.from),
+            direction: textCell(step.direction),
             fence: { is: 'amount', amount: lengthAmount(millimetres(step.fence), one.print) },
             times: count(step.times),
-            gives: text(givesInWords(step)),
-            left: text(leftInWords(step, one.print)),
+            gives: textCell(givesInWords(step)),
+            left: textCell(leftInWords(step, one.print)),
         }),
     );
     return { heading, rows, notes: [] };
