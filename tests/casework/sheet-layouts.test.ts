@@ -39,7 +39,7 @@ describe('the sheets of two display cases', async () => {
     });
 });
 
-describe.each(['kiln-lane', 'reading-wall', 'tarn-house'])('the cuts of %s', async (name) => {
+describe.each(['kiln-lane', 'reading-wall', 'tarn-house', 'ferry-steps'])('the cuts of %s', async (name) => {
     const { sheet } = await layoutsOf(name);
     const materials = [...new Set(sheet.groups.map(({ heading }) => heading.split(':')[0]!))];
 
