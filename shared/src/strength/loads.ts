@@ -1,6 +1,7 @@
 /** What a shelf carries, as forces along it: goods side by side as many as fit, or the load that the text states; the worse of both. */
 import type { CarriedLoad, Casework, Part, Span, Thing } from '../casework/index.js';
 import { dimension, type Quantity, real } from '../quantity/index.js';
+import { grouped } from './grouped.js';
 import { measureProperty } from './thing-values.js';
 
 /** Standard gravity in m/s² (3rd General Conference on Weights and Measures, 1901). */
@@ -75,7 +76,18 @@ export function fitOf(goods: Thing, count: number | undefined, room: RoomOnPart)
 
 /** The loads of a part, each by itself, in the order of the text. Those that cannot be known are left out. */
 export function loadsOn(casework: Casework, part: Part): readonly PartLoad[] {
-    return casework.loads.filter(({ parts }) => parts.includes(part.path)).flatMap((load) => loadOf(casework, part, load) ?? []);
+    return (carriedByPart(casework).get(part.path) ?? []).flatMap((load) => loadOf(casework, part, load) ?? []);
+}
+
+const loadsByPart = new WeakMap<readonly CarriedLoad[], ReadonlyMap<string, readonly CarriedLoad[]>>();
+
+function carriedByPart({ loads }: Casework): ReadonlyMap<string, readonly CarriedLoad[]> {
+    let byPart = loadsByPart.get(loads);
+    if (!byPart) {
+        byPart = grouped(loads, ({ parts }) => [...new Set(parts)]);
+        loadsByPart.set(loads, byPart);
+    }
+    return byPart;
 }
 
 function loadOf(casework: Casework, part: Part, load: CarriedLoad): PartLoad | undefined {

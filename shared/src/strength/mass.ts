@@ -2,6 +2,7 @@
 import type { Casework, Part, Piece, Thing } from '../casework/index.js';
 import { integral, type SpacePoint } from '../geometry/index.js';
 import { dimension, type Quantity, quantity, Rational } from '../quantity/index.js';
+import { grouped } from './grouped.js';
 import { total, volumeOf } from './size-arithmetic.js';
 import { isSolidWood, measureProperty, thingProperty } from './thing-values.js';
 
@@ -21,14 +22,25 @@ export function densityOf(casework: Casework, material: Thing | undefined): Quan
 export function massOfPart(casework: Casework, part: Part): Quantity | undefined {
     const share = shareUnderCurve(casework, part);
     if (share === undefined || part.quantity === 0) return undefined;
-    const pieces = casework.pieces.filter((piece) => piece.part === part.path);
     return total(
-        pieces.map((piece) => {
+        piecesOf(casework, part).map((piece) => {
             const each = massOfBlock(casework, piece);
             const count = Rational.of(piece.quantity, part.quantity);
             return each && quantity.scale(quantity.scale(each, count), isStrip(piece) ? Rational.one : share);
         }),
     );
+}
+
+const piecesByPart = new WeakMap<readonly Piece[], ReadonlyMap<string, readonly Piece[]>>();
+
+/** Sorted by part once for each casework: a whole project is weighed part by part. */
+function piecesOf({ pieces }: Casework, { path }: Part): readonly Piece[] {
+    let byPart = piecesByPart.get(pieces);
+    if (!byPart) {
+        byPart = grouped(pieces, (piece) => [piece.part]);
+        piecesByPart.set(pieces, byPart);
+    }
+    return byPart.get(path) ?? [];
 }
 
 /** The mass of the block that the sizes of a piece span. Bands and nosings are pieces of their own, so the core is what counts. */

@@ -2,6 +2,7 @@
 import type { Casework, Part } from '../casework/index.js';
 import { tolerance } from '../geometry/index.js';
 import { real } from '../quantity/index.js';
+import { grouped } from './grouped.js';
 
 /** A stretch of a shelf between two supports, in millimetres from the left of the case. */
 export interface Stretch {
@@ -65,15 +66,24 @@ export function bearersOf(casework: Casework, shelf: Part): readonly Bearer[] {
     });
 }
 
+const partsByTop = new WeakMap<Casework['parts'], ReadonlyMap<string, readonly Part[]>>();
+
 /** The parts of the same case whose tops lie at the underside of a shelf. */
-function partsUnder(casework: Casework, shelf: Part): readonly Part[] {
-    const outermost = outermostOf(shelf);
-    return [...casework.parts.values()].filter(
-        (part) => outermostOf(part) === outermost && Math.abs(part.box.most.z - shelf.box.least.z) <= tolerance.fit,
-    );
+function partsUnder({ parts }: Casework, shelf: Part): readonly Part[] {
+    let byTop = partsByTop.get(parts);
+    if (!byTop) {
+        byTop = grouped(parts.values(), (part) => [levelOf(part, part.box.most.z)]);
+        partsByTop.set(parts, byTop);
+    }
+    const bottom = shelf.box.least.z;
+    // a level may be cut by the rounding: those beside it are looked at too
+    const near = [bottom - tolerance.fit, bottom, bottom + tolerance.fit].map((z) => levelOf(shelf, z));
+    return [...new Set(near)]
+        .flatMap((level) => byTop.get(level) ?? [])
+        .filter(({ box }) => Math.abs(box.most.z - bottom) <= tolerance.fit);
 }
 
-/** Boxes are measured from the corner of the outermost case. */
-function outermostOf({ path }: Part): string {
-    return path.split('.', 1)[0]!;
+/** Its outermost case, from whose corner boxes are measured, and a height to a tenth of a millimetre. */
+function levelOf({ path }: Part, z: number): string {
+    return `${path.split('.', 1)[0]} ${Math.round(z * 10)}`;
 }
