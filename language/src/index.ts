@@ -1,5 +1,5 @@
 export type { Analysis } from './analysis/analysis.js';
-export { type Explanation, explainSize } from './analysis/explanation.js';
+export { type Explanation, explainSag, explainSize, type SagExplanation } from './analysis/explanation.js';
 export type { PlaceInText } from './analysis/place.js';
 export {
     chooseDocuments,

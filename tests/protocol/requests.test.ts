@@ -164,6 +164,27 @@ describe('casewright/why', () => {
         expect(text.startsWith(`PotteryCase.Floor.depth = ${depth?.value}`)).toBe(true);
     });
 
+    test('explains the sag of a part that carries something, after its sizes, with the words of the command line', async () => {
+        const sags = (await why('Tier[3] above')).filter(({ name }) => name.endsWith('.sag'));
+        expect(sags.map(({ name }) => name)).toEqual([1, 2, 3].map((tier) => `PotteryCase.Tier[${tier}].sag`));
+        const [floor, ...others] = (await why('Floor at 4in')).toReversed();
+        expect(floor?.name).toBe('PotteryCase.Floor.sag');
+        expect(others.map(({ name }) => name)).toContain('PotteryCase.Floor.length');
+        const text = await read(floor?.uri ?? '');
+        expect(text).toBe(casewright('why', 'kiln-lane.case', 'PotteryCase.Floor.sag'));
+        expect(text.startsWith(`PotteryCase.Floor.sag = ${floor?.value}\n`)).toBe(true);
+        expect(text).toContain('Clear span between its supports: L = 37.12in');
+    });
+
+    test('offers no sag of a part that carries nothing, and says so of one that carries nothing any more', async () => {
+        const offered = await why('Crown at 1/2in');
+        expect(offered.map(({ name }) => name)).toContain('PotteryCase.Crown.length');
+        expect(offered.filter(({ name }) => name.endsWith('.sag'))).toEqual([]);
+        const [floor] = (await why('Floor at 4in')).toReversed();
+        const unloaded = floor?.uri.replaceAll('Floor', 'Crown') ?? '';
+        expect(await read(unloaded)).toBe('PotteryCase.Crown.sag is not known any more: the design has changed.\n');
+    });
+
     test('explains a value that has no path, by its words', async () => {
         const [only, ...others] = await why('40in');
         expect(others).toEqual([]);

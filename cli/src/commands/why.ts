@@ -1,7 +1,6 @@
 /** `why FILE PATH`: where a size comes from. */
-import { type Analysis, explainSize } from 'casewright-language';
+import { type Analysis, explainSag, explainSize } from 'casewright-language';
 import { closestWords, type LookUp, lookUp, type Measure } from 'casewright-shared/casework';
-import { whySag } from 'casewright-shared/documents';
 import { plural } from 'casewright-shared/rules';
 import { CouldNotRun } from '../could-not-run.js';
 import { type ExitCode, exitCode } from '../exit-code.js';
@@ -20,7 +19,7 @@ import { visibleText } from '../visible-text.js';
  */
 export async function why(file: string, path: string, terminal: Terminal): Promise<ExitCode> {
     const analysis = await new Designs(terminal.workingFolder).analyse(file);
-    if (path.endsWith(sagEnding)) return explainSag(analysis, file, path, terminal);
+    if (path.endsWith(sagEnding)) return tellSag(analysis, file, path, terminal);
     const found = lookUp(analysis.casework, path);
     const errors = foundIn([analysis], terminal.workingFolder).filter(({ record }) => record.severity === 'error');
     if (found.ok) {
@@ -39,21 +38,18 @@ export async function why(file: string, path: string, terminal: Terminal): Promi
 
 const sagEnding = '.sag';
 
-/**
- * A sag is no size of the model: what is under it decides, and its calculation takes the place of a derivation.
- * @throws CouldNotRun if there is no such part, or it carries nothing
- */
-function explainSag({ casework }: Analysis, file: string, path: string, terminal: Terminal): ExitCode {
+/** @throws CouldNotRun if there is no such part, or it carries nothing */
+function tellSag(analysis: Analysis, file: string, path: string, terminal: Terminal): ExitCode {
     const ofPart = path.slice(0, -sagEnding.length);
-    const found = lookUp(casework, `${ofPart}.length`);
+    const found = lookUp(analysis.casework, `${ofPart}.length`);
     if ('missing' in found) throw noSuchSize({ ...found, missing: found.missing.replace(/\.length$/, '') }, file, 0);
     const part = found.ok ? found.path.slice(0, found.path.lastIndexOf('.')) : ofPart;
-    const why = whySag(casework, part, {});
-    if (!why)
+    const explained = explainSag(part, analysis);
+    if (!explained)
         throw new CouldNotRun(`\`${part}\` has no \`sag\`: nothing is said to lie on it, or too little is known of it`, [
             `say what it carries: \`load 20 lb/ft2 on ${part.slice(part.indexOf('.') + 1)}\``,
         ]);
-    terminal.write(`${terminal.paint('strong', `${part}.sag = ${why.sag}`)}\n\n${visibleText(why.lines.join('\n'))}\n`);
+    terminal.write(`${terminal.paint('strong', explained.headline)}\n\n${visibleText(explained.steps)}\n`);
     return exitCode.sound;
 }
 

@@ -1,5 +1,6 @@
 // Where a size comes from, as a text: the same on the command line and in an editor. Knows measures and places: not who asks.
-import { type Casework, type Measure, sayBoth, sayTolerance, whyText } from 'casewright-shared/casework';
+import { type Casework, type Measure, type Path, sayBoth, sayTolerance, whyText } from 'casewright-shared/casework';
+import { whySag } from 'casewright-shared/documents';
 import type { Analysis } from './analysis.js';
 import type { PlaceInText } from './place.js';
 
@@ -9,6 +10,15 @@ export interface Explanation {
     /** What its tolerances amount to, if anything deviates. */
     readonly tolerance: string | undefined;
     /** Step by step down to what is written, a line for each. */
+    readonly steps: string;
+}
+
+export interface SagExplanation {
+    /** `PotteryCase.Tier[2].sag = 0.03835in at once, 0.08203in in years` */
+    readonly headline: string;
+    /** `0.03835in at once, 0.08203in in years` */
+    readonly sag: string;
+    /** Its calculation, a line for each step. */
     readonly steps: string;
 }
 
@@ -30,6 +40,15 @@ export function explainSize(name: string, measure: Measure, analysis: Analysis, 
             },
         }),
     };
+}
+
+/**
+ * Explains how far a part sags: no size of the model, so that its calculation takes the place of a derivation.
+ * @returns undefined for a part that carries nothing, or of which too little is known
+ */
+export function explainSag(part: Path, { casework }: Analysis): SagExplanation | undefined {
+    const why = whySag(casework, part, {});
+    return why && { headline: `${part}.sag = ${why.sag}`, sag: why.sag, steps: why.lines.join('\n') };
 }
 
 /** The system that the project states; inches if it states none. */

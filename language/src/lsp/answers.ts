@@ -6,7 +6,7 @@ import { DocumentState, interruptAndCheck, type LangiumDocument, URI, UriUtils }
 import { createRequestHandler, type LangiumServices, type LangiumSharedServices } from 'langium/lsp';
 import { type CancellationToken, type Connection, LSPErrorCodes, ResponseError, WorkDoneProgress } from 'vscode-languageserver';
 import type { CasewrightAddedServices } from '../casewright-module.js';
-import { toExplain } from './commands/explanations.js';
+import { sagToExplain, toExplain } from './commands/explanations.js';
 import type { FoundInProject } from './commands/projects.js';
 import type { CasewrightEditorServices } from './lsp-module.js';
 import {
@@ -113,5 +113,6 @@ async function build({ analysis }: Services, document: LangiumDocument, request:
 function why({ analysis, editor }: Services, document: LangiumDocument, { position }: WhyRequest): WhyResult {
     const found = analysis.Analyses.of(document);
     const sizes = editor.SizesAt.of(document, position, found);
-    return { sizes: sizes.map((size) => toExplain(size, document, found, position)) };
+    const sags = editor.SizesAt.partsOf(document, position, found).flatMap((part) => sagToExplain(part, document, found) ?? []);
+    return { sizes: [...sizes.map((size) => toExplain(size, document, found, position)), ...sags] };
 }

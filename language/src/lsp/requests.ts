@@ -77,14 +77,14 @@ export interface WhyRequest extends DesignRequest {
 }
 
 export interface WhyResult {
-    /** The sizes that the words at the position have or are, in the order in which they are asked for most. */
+    /** The sizes that the words at the position have or are, in the order in which they are asked for most; the sag of what carries something. */
     readonly sizes: readonly SizeToExplain[];
 }
 
 export interface SizeToExplain {
     /** `PotteryCase.Tier[2].depth`, or the words of an expression. */
     readonly name: string;
-    /** In both systems of units. */
+    /** In both systems of units; a sag at once and in years. */
     readonly value: string;
     /** The document that explains it, to be asked for with `workspace/textDocumentContent`. */
     readonly uri: string;

@@ -1,5 +1,5 @@
 // Which sizes the words under a cursor have or are. Knows what names and expressions have become: not how a size is explained.
-import { type Measure, type NamedSize, sizesAt } from 'casewright-shared/casework';
+import { type Measure, type NamedSize, type Path, sizesAt } from 'casewright-shared/casework';
 import type { LangiumDocument } from 'langium';
 import type { Position } from 'vscode-languageserver';
 import type { Analysis } from '../../analysis/analysis.js';
@@ -43,6 +43,16 @@ export class SizesAt {
         const measure = this.values.at(word, analysis) ?? (name && valueOfName(name, analysis));
         return measure ? [{ name: wordsOf(word), measure, isNamed: false }] : [];
     }
+
+    /** The parts that the words at a cursor name, or that the statement there has become. */
+    partsOf(document: LangiumDocument, position: Position, analysis: Analysis): readonly Path[] {
+        const word = wordAt(document, position);
+        const name = word && this.occurrences.declaredAt(word);
+        if (name) {
+            return name.sort === 'part' ? partsOf(name, analysis, indexBehind(word.node)).map(({ path }) => path) : [];
+        }
+        return word ? partsOfStatement(word, analysis) : [];
+    }
 }
 
 function sizesOfName(name: DeclaredName, word: WordAt, analysis: Analysis): readonly NamedSize[] {
@@ -70,13 +80,16 @@ function pathsOf(name: DeclaredName, word: WordAt, analysis: Analysis): readonly
 }
 
 /** At `shelf` in `shelf Floor, Crown` the sizes of both. */
-function sizesOfStatement({ node }: WordAt, analysis: Analysis): readonly NamedSize[] {
+function sizesOfStatement(word: WordAt, analysis: Analysis): readonly NamedSize[] {
+    return partsOfStatement(word, analysis).flatMap((path) => sizesAt(analysis.casework, path));
+}
+
+function partsOfStatement({ node }: WordAt, { casework, design }: Analysis): readonly Path[] {
     if (!isKindOfStatement(node)) {
         return [];
     }
-    const { casework, design } = analysis;
     const parts = [...casework.parts.values()].filter(({ span }) => span.file === design.file && span.start === node.$cstNode?.offset);
-    return parts.flatMap(({ path }) => sizesAt(casework, path));
+    return parts.map(({ path }) => path);
 }
 
 /** The value of a `let` or a parameter where it is declared. */
