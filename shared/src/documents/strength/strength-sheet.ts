@@ -133,8 +133,12 @@ function movementCalculations(casework: Casework, print: PrintStyle): readonly C
 function carryingCalculations(casework: Casework, print: PrintStyle): readonly Calculation[] {
     const nameOf = partNamer(casework);
     const alike = new Map<string, { readonly steps: readonly Step[]; readonly names: string[] }>();
+    const way = wayOf(casework);
+    const isDeclared = way.ceiling !== undefined || way.doorways.length > 0 || way.corners.length > 0;
     for (const piece of carriedPieces(casework)) {
-        const steps = carryingSteps(piece, wayOf(casework), liftOf(casework), unitsOf(print));
+        // nothing is known but its size, and nothing is asked of that
+        if (piece.mass === undefined && !isDeclared) continue;
+        const steps = carryingSteps(piece, way, liftOf(casework), unitsOf(print));
         const known = alike.get(inWords(steps));
         if (known) known.names.push(nameOf(piece.assembly.path));
         else alike.set(inWords(steps), { steps, names: [nameOf(piece.assembly.path)] });
