@@ -376,7 +376,7 @@ export class SheetSearch {
 /** What a free region is worth: a large one more than two of half its area. */
 function worth(width: number, height: number): number {
     const size = width * height;
-    return size * Math.sqrt(size);
+    return size * size;
 }
 
 function countBlanks(region: SheetRegion): number {
