@@ -6,6 +6,9 @@ const all = [
     'cut-list.csv',
     'cut-list.json',
     'cut-list.md',
+    'joinery.csv',
+    'joinery.json',
+    'joinery.md',
     'materials.csv',
     'materials.json',
     'materials.md',
@@ -15,6 +18,9 @@ const all = [
     'sheets.md',
     'sheets.pdf',
     'sheets.svg',
+    'strength.csv',
+    'strength.json',
+    'strength.md',
 ];
 const written = (names: readonly string[], folder: string) => [
     `${folder}/.casewright-build.json`,
@@ -28,7 +34,7 @@ describe('build', () => {
             exitCode: 0,
             told: '',
             out: [
-                'Hall bookcase: 12 documents written to hall/out/bookcase',
+                'Hall bookcase: 18 documents written to hall/out/bookcase',
                 '    cut-list.md     Cut list: what to cut from which material, with finished, core and rough sizes.',
                 '    cut-list.csv',
                 '    cut-list.json',
@@ -40,6 +46,12 @@ describe('build', () => {
                 '    sheets.csv',
                 '    sheets.json',
                 '    sheets.svg',
+                '    joinery.md      Marking out: where every part meets the others: the lines of each slot and joint from one edge, its depth, and where fasteners stand.',
+                '    joinery.csv',
+                '    joinery.json',
+                '    strength.md     Strength: how far each shelf sags and how near it is to breaking, what tips each case, how solid wood moves, and what is carried, to be followed with a pencil.',
+                '    strength.csv',
+                '    strength.json',
                 '    model.json      Model: the whole evaluated design for programs, with a published schema.',
                 '',
             ].join('\n'),
@@ -70,7 +82,7 @@ describe('build', () => {
         ],
         [
             ['--format', 'csv'],
-            ['cut-list.csv', 'materials.csv', 'sheets.csv'],
+            ['cut-list.csv', 'joinery.csv', 'materials.csv', 'sheets.csv', 'strength.csv'],
         ],
     ])('writes only what is asked for: %j', async (options, names) => {
         const { run, files } = await shell({ 'a.case': bookcase });

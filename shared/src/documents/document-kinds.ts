@@ -5,6 +5,7 @@ import { curveSheet } from './curves/curve-sheet.js';
 import { fairnessPages } from './curves/fairness-pages.js';
 import { cutList } from './cut-list.js';
 import type { DocumentOptions } from './document-options.js';
+import { joinerySheet } from './joinery/joinery-sheet.js';
 import { materialList } from './material-list.js';
 import { modelDocument } from './model-document.js';
 import { offsetTable } from './offset-table.js';
@@ -18,7 +19,18 @@ export type FormatName = 'csv' | 'md' | 'json' | 'dxf' | 'svg' | 'pdf';
 
 export interface DocumentKind {
     /** What `build --only` calls it. */
-    readonly kind: 'cut-list' | 'materials' | 'sheets' | 'curves' | 'fairness' | 'offsets' | 'templates' | 'cauls' | 'strength' | 'model';
+    readonly kind:
+        | 'cut-list'
+        | 'materials'
+        | 'sheets'
+        | 'joinery'
+        | 'curves'
+        | 'fairness'
+        | 'offsets'
+        | 'templates'
+        | 'cauls'
+        | 'strength'
+        | 'model';
     readonly title: string;
     /** One sentence: what it is for. */
     readonly description: string;
@@ -61,6 +73,19 @@ export const documentKinds: readonly DocumentKind[] = [
         fileName: 'sheets',
         missing: 'nothing of it is cut from a material that states its `sheet`',
         make: sheetLayouts,
+    },
+    {
+        kind: 'joinery',
+        title: 'Marking out',
+        description:
+            'Where every part meets the others: the lines of each slot and joint from one edge, its depth, and where fasteners stand.',
+        formats: ['md', 'csv', 'json'],
+        fileName: 'joinery',
+        missing: 'nothing of it is joined',
+        make: (casework, options) => {
+            const sheet = joinerySheet(casework, options);
+            return sheet && { is: 'sheet', sheet };
+        },
     },
     {
         kind: 'curves',

@@ -206,6 +206,7 @@ test('every kind of document has its own name and file name, and a title', () =>
         ['cut-list', 'md', 'csv', 'json'],
         ['materials', 'md', 'csv', 'json'],
         ['sheets', 'pdf', 'md', 'csv', 'json', 'svg'],
+        ['joinery', 'md', 'csv', 'json'],
         ['curves', 'md', 'csv', 'json'],
         ['fairness', 'pdf', 'svg'],
         ['offsets', 'md', 'csv', 'json'],
