@@ -72,6 +72,7 @@ import { unknownProperty } from './properties/unknown-property.js';
 import type { Rule } from './rule.js';
 import { gluedAcrossGrain } from './strength/glued-across-grain.js';
 import { goodsDoNotFit } from './strength/goods-do-not-fit.js';
+import { goodsWithoutMass } from './strength/goods-without-mass.js';
 import { shelfMayBreak } from './strength/shelf-may-break.js';
 import { shelfSags } from './strength/shelf-sags.js';
 import { shelfSagsVisibly } from './strength/shelf-sags-visibly.js';
@@ -167,6 +168,7 @@ export const rules: readonly Rule[] = [
     doesNotTurnCorner,
     tooHeavyToCarry,
     goodsDoNotFit,
+    goodsWithoutMass,
     requirementFails,
     requirementAtWorst,
     allowWithoutReason,

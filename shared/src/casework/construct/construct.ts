@@ -19,7 +19,8 @@ import type {
 import { CaseBuild } from './case-build.js';
 import { Construction } from './construction.js';
 import { withDescendants } from './descendants.js';
-import { evaluate, evaluateMeasure } from './evaluate.js';
+import { evaluate } from './evaluate.js';
+import { loadOf } from './loads.js';
 import { modelOfAssembly } from './model-of-assembly.js';
 import { curveModels } from './model-of-curves.js';
 import { modelOfOpening } from './model-of-opening.js';
@@ -263,18 +264,6 @@ function readSentences(construction: Construction, build: CaseBuild, { loads, re
         }
         if (statement.is === 'hold' || statement.is === 'load') loads.push(loadOf(construction, statement, build, scope));
     }
-}
-
-function loadOf(
-    construction: Construction,
-    statement: Extract<Statement, { is: 'hold' | 'load' }>,
-    build: CaseBuild,
-    scope: Scope,
-): CarriedLoad {
-    const parts = statement.on.flatMap((selector) => selectParts(construction, selector, build, scope)).map(({ path }) => path);
-    const { span } = statement;
-    if (statement.is === 'hold') return { is: 'goods', goods: statement.goods, count: statement.count, parts, span };
-    return { is: 'load', amount: evaluateMeasure(construction, statement.amount, scope), parts, span };
 }
 
 function readFileSentences(construction: Construction, requirements: Requirement[], allowances: Allowance[]): void {

@@ -6,7 +6,7 @@ import type { Edge, EdgeName, EdgeStep } from '../model/casework.js';
 import { wordsAt } from '../model/edge-words.js';
 import type { Measure } from '../model/measure.js';
 import type { Construction } from './construction.js';
-import { evaluate, evaluateMeasure, expectDimension, expectLength } from './evaluate.js';
+import { evaluate, evaluateMeasure, expectDimension, expectWorkLength } from './evaluate.js';
 import { reportNoSuchEdge } from './extents.js';
 import { takenByBevel } from './front.js';
 import { edgesOfPart, isFaceName } from './kinds.js';
@@ -59,8 +59,12 @@ function edgeStep(construction: Construction, part: PlacedPart, step: Step, scop
     const does = step.does as Does;
     if (does === 'rabbet' || does === 'groove') return cutStep(construction, part, step, does, scope);
     const [measure, of] = measureAndMaterial(step);
-    const needed = does === 'bevel' ? dimension.angle : dimension.length;
-    const amount = measure && expectDimension(construction, evaluateMeasure(construction, measure, scope), needed, measure.span);
+    const said = measure && evaluateMeasure(construction, measure, scope);
+    const amount =
+        measure &&
+        (does === 'bevel'
+            ? expectDimension(construction, said, dimension.angle, measure.span)
+            : expectWorkLength(construction, said, measure.span, does));
     const material = of && (does === 'band' || does === 'nosing') ? materialOf(construction, of, scope) : undefined;
     const width =
         does === 'band' || does === 'nosing'
@@ -92,12 +96,13 @@ function measureAndMaterial(step: Step): readonly [Expression | undefined, Expre
 
 function highOf(construction: Construction, step: Step, scope: Scope): Measure | undefined {
     const item = step.value?.is === 'dimensions' ? step.value.items.find((one) => one.word === 'high' || one.word === 'wide') : undefined;
-    return item && expectLength(construction, evaluateMeasure(construction, item.value, scope), item.value.span);
+    return item && expectWorkLength(construction, evaluateMeasure(construction, item.value, scope), item.value.span, item.word);
 }
 
 function optionOf(construction: Construction, step: Step, name: string, scope: Scope): Measure | undefined {
     const value = step.options.find((one) => one.name === name)?.value;
-    return value && expectLength(construction, evaluateMeasure(construction, value, scope), value.span);
+    const least = name === 'proud' ? 'nothing' : 'more';
+    return value && expectWorkLength(construction, evaluateMeasure(construction, value, scope), value.span, name, least);
 }
 
 /** A trade size or other word in an option or value, as text. */

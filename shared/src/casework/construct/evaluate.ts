@@ -331,6 +331,29 @@ export function expectLength(construction: Construction, measure: Measure | unde
     return expectDimension(construction, measure, dimension.length, span);
 }
 
+/**
+ * A length of work that is done: how thick a strip is, how deep a cut. It is above nothing; `least` is `nothing` where none at all is
+ * meant too, as of a gap.
+ */
+export function expectWorkLength(
+    construction: Construction,
+    measure: Measure | undefined,
+    span: Span,
+    does: string,
+    least: 'more' | 'nothing' = 'more',
+): Measure | undefined {
+    const length = expectLength(construction, measure, span);
+    if (!length) return undefined;
+    const sign = real.sign(length.quantity.value);
+    if (sign > 0 || (sign === 0 && least === 'nothing')) return length;
+    return construction.report('PLC-002', {
+        span,
+        message: least === 'more' ? `\`${does}\` is given a length that is not above zero` : `\`${does}\` is given a length below zero`,
+        hint: sign < 0 ? 'take the `-` away: a size has no direction' : `write how much, or take \`${does}\` out`,
+        needed: least === 'more' ? 'a length above zero' : 'zero, or a length above it',
+    });
+}
+
 /** A whole number from `least` up, for counts. */
 export function evaluateCount(construction: Construction, expression: Expression, scope: Scope, least: number): number | undefined {
     const measure = expectDimension(construction, evaluateMeasure(construction, expression, scope), dimension.none, expression.span);

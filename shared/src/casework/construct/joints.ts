@@ -6,7 +6,7 @@ import type { Axis, JointStep } from '../model/casework.js';
 import type { Measure } from '../model/measure.js';
 import type { Construction } from './construction.js';
 import { wordOf } from './edges.js';
-import { evaluate, evaluateCount, evaluateMeasure, expectLength } from './evaluate.js';
+import { evaluate, evaluateCount, evaluateMeasure, expectWorkLength } from './evaluate.js';
 import { axes, faceOfPart, facesOfAxis } from './kinds.js';
 import { minus, plus, zeroLength } from './measures.js';
 import type { PlacedPart } from './placed-part.js';
@@ -121,19 +121,21 @@ function changesLength({ does }: Step): boolean {
 function lengthOfStep(construction: Construction, step: Step, scope: Scope): Measure | undefined {
     if (step.does === 'tenon') return tenonLength(construction, step, scope);
     if (step.does !== 'gap') return cutSize(construction, step, scope, 'deep');
-    return step.value && expectLength(construction, evaluateMeasure(construction, step.value, scope), step.value.span);
+    const { value } = step;
+    return value && expectWorkLength(construction, evaluateMeasure(construction, value, scope), value.span, 'gap', 'nothing');
 }
 
 function tenonLength(construction: Construction, step: Step, scope: Scope): Measure | undefined {
     const { value } = step;
     const expression = value?.is === 'dimensions' ? value.items.find((item) => item.word === 'long')?.value : value;
-    return expression && expectLength(construction, evaluateMeasure(construction, expression, scope), expression.span);
+    return expression && expectWorkLength(construction, evaluateMeasure(construction, expression, scope), expression.span, 'tenon');
 }
 
 function jointStep(construction: Construction, step: Step, scope: Scope): JointStep {
     const length = (name: string): Measure | undefined => {
         const value = step.options.find((one) => one.name === name)?.value;
-        return value && expectLength(construction, evaluateMeasure(construction, value, scope), value.span);
+        const least = name === 'inset' ? 'nothing' : 'more';
+        return value && expectWorkLength(construction, evaluateMeasure(construction, value, scope), value.span, name, least);
     };
     const counted = step.options.find((one) => one.name === 'count')?.value;
     const count = counted && evaluateCount(construction, counted, scope, 0);
@@ -157,7 +159,9 @@ function amountOf(construction: Construction, step: Step, scope: Scope): Measure
     const expression = value.is === 'by' ? value.parts.at(-1) : value.is === 'dimensions' ? value.items[0]?.value : value;
     if (!expression || expression.is === 'tradeSize' || expression.is === 'word') return undefined;
     const found = evaluate(construction, expression, scope);
-    return found?.is === 'measure' && found.measure.quantity.dimension === dimension.length ? found.measure : undefined;
+    if (found?.is !== 'measure' || found.measure.quantity.dimension !== dimension.length) return undefined;
+    const least = step.does === 'gap' ? 'nothing' : 'more';
+    return expectWorkLength(construction, found.measure, expression.span, step.does, least);
 }
 
 const apartAlong: Readonly<Record<Axis, string>> = { x: 'across the width', y: 'in the depth', z: 'in the height' };

@@ -7,7 +7,7 @@ import type { Axis, FaceName } from '../model/casework.js';
 import type { Measure } from '../model/measure.js';
 import type { Construction } from './construction.js';
 import type { Scoped } from './described.js';
-import { evaluateMeasure, expectLength } from './evaluate.js';
+import { evaluateMeasure, expectLength, expectWorkLength } from './evaluate.js';
 import { axisOfFace, facesOfAxis, isFaceName } from './kinds.js';
 import { minus, numberOf, plus } from './measures.js';
 import type { PlacedPart } from './placed-part.js';
@@ -235,7 +235,7 @@ export function cutSize(construction: Construction, step: Step, scope: Scope, wo
               : word === 'deep'
                 ? value
                 : undefined;
-    return expression && expectLength(construction, evaluateMeasure(construction, expression, scope), expression.span);
+    return expression && expectWorkLength(construction, evaluateMeasure(construction, expression, scope), expression.span, step.does);
 }
 
 /** Where a part ends inside a board that is cut for it: the board's face at that end, moved into it by the depth of the rabbet or groove. */

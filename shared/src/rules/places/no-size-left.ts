@@ -10,7 +10,7 @@ export const noSizeLeft = defineRule({
     severity: 'error',
     phase: 'sizes',
     title: 'Nothing is left of the part',
-    what: 'A size of a part or of a case comes out as zero or less: what stands on both sides of it takes all the room, or its bands take all of its core.',
+    what: 'A size of a part or of a case comes out as zero or less: what stands on both sides of it takes all the room, or its bands take all of its core. Or a band, a cut, a joint or a load is given a size that is not above zero.',
     why: 'There is nothing to cut.',
     mend: 'Give it more room. The message says between what it runs; `casewright why` shows how the size came about.',
     source: { kind: 'physics', citation: 'A size is more than nothing', value: 'more than 0.01 mm' },
@@ -27,6 +27,20 @@ case Bookcase of Ply {
     shelf Floor at 3/4in
     »kick« below Floor at 2 1/2in behind Floor.front
     join every shelf to every side with { glue }
+}
+`,
+            },
+            {
+                note: 'A size has no direction.',
+                text: `material Ply   : plywood { thickness 3/4in   sheet 48in x 96in   grain length }
+material Maple : lumber  { rough 4/4   planed 3/4in }
+edging Lipped { band »-1/8in« of Maple }
+
+case Bookcase of Ply {
+    width 30in   height 36in   depth 11in
+    side Left, Right { edge front Lipped }
+    shelf Low at 12in
+    join Low to every side with { glue }
 }
 `,
             },
