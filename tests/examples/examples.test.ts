@@ -1,6 +1,6 @@
 /** Every example is a project that a reader can copy: it checks without a finding, is formatted, and builds. */
 import { spawnSync } from 'node:child_process';
-import { mkdtempSync, readdirSync, readFileSync, rmSync } from 'node:fs';
+import { existsSync, mkdtempSync, readdirSync, readFileSync, rmSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import * as path from 'node:path';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
@@ -45,7 +45,30 @@ describe.each(examples)('%s', (example) => {
         expect([...(first?.keys() ?? [])]).toEqual(expect.arrayContaining(['cut-list.csv', 'materials.csv', 'model.json']));
         expect(second).toEqual(first);
     });
+
+    it('has templates on whose sheets every word, as poppler finds it, lies where the printer reaches and is not cut off', () => {
+        const file = path.join(folder, example, 'first', 'templates.pdf');
+        if (!existsSync(file)) return; // nothing in it is curved
+        const { stdout } = spawnSync('pdftotext', ['-bbox', file, '-'], { encoding: 'utf8', maxBuffer: 1e8 });
+        const pages = stdout.split('<page ').slice(1);
+        expect(pages.length).toBeGreaterThan(1);
+        for (const page of pages) {
+            const [width, height] = numbersIn(/width="([\d.]+)" height="([\d.]+)"/, page);
+            // 8 mm at the edges of a page, which printers do not reach, in points; what is at full size ends as far from its frame
+            const margin = (8 / 25.4) * 72 - 1;
+            const words = page.match(/<word [^>]*>[^<]*/g) ?? [];
+            expect(words.length).toBeGreaterThan(5);
+            for (const word of words) {
+                const [left, top, right, bottom] = numbersIn(/xMin="([-\d.]+)" yMin="([-\d.]+)" xMax="([-\d.]+)" yMax="([-\d.]+)"/, word);
+                expect(Math.min(left!, top!, width! - right!, height! - bottom!), word).toBeGreaterThan(margin);
+            }
+        }
+    });
 });
+
+function numbersIn(pattern: RegExp, text: string): readonly number[] {
+    return (pattern.exec(text) ?? []).slice(1).map(Number);
+}
 
 function casewright(...args: string[]) {
     return spawnSync(process.execPath, [path.join(root, 'cli/dist/casewright.mjs'), ...args], { encoding: 'utf8' });

@@ -16,16 +16,24 @@ export interface DrawnLine {
     readonly isLegend?: true;
 }
 
-export interface DrawnText {
-    readonly text: string;
+/** Where a text is. */
+export interface TextPlace {
     /** The left end, middle or right end of its base line. */
     readonly at: Point;
+    readonly anchor: 'start' | 'middle' | 'end';
+}
+
+export interface DrawnText extends TextPlace {
+    readonly text: string;
     /** Height of its capitals. */
     readonly height: number;
-    readonly anchor: 'start' | 'middle' | 'end';
     /** Whether it is read from the right, turned a quarter to the left. */
     readonly turned: boolean;
     readonly isLegend?: true;
+    /** Where it may stand as well, where a sheet of paper has no room for it: the better place first. */
+    readonly elsewhere?: readonly TextPlace[];
+    /** The line that it is about and runs along: where a drawing is cut into sheets, each that the line crosses has the text. */
+    readonly names?: { readonly from: Point; readonly to: Point };
 }
 
 /** What is cut to a drawing at full size, and from where it is measured. */

@@ -107,9 +107,13 @@ function drawFigures(sheet: FormSheet, spacing: number, say: Say): void {
         const across = face.valueAt(along).value;
         sheet.mark('dimension', along, across, across + inwards * 6);
         const from = Math.abs(along - middle);
-        const text = `${from < tolerance.fit ? 'middle' : say(from)}: ${say(Math.abs(across - sheet.base))}`;
+        const isMiddle = from < tolerance.fit;
+        const text = `${isMiddle ? 'middle' : say(from)}: ${say(Math.abs(across - sheet.base))}`;
         const { x, y } = sheet.place(along, across + inwards * 8);
-        sheet.write(text, { x: x + small / 2, y }, small, { turned: true, anchor: lies === 'behind' ? 'start' : 'end' });
+        sheet.write(text, { x: x + small * (isMiddle ? 1.4 : 0.5), y }, small, {
+            turned: true,
+            anchor: lies === 'behind' ? 'start' : 'end',
+        });
     }
 }
 
@@ -150,7 +154,8 @@ function legend(
         words.serves,
         `bending form: ${stock}, ${say(height)} wide; make the form as high`,
         `wide line: cut the form here; the ${lies === 'behind' ? 'back' : 'front'} face of the board lies on it`,
-        `dash-dot line: the other face. Cross lines: trim here, after it is bent; ${say(long)} is over at each end`,
+        `chain line with two dots: the other face. Thin cross lines: trim here, after it is bent; ${say(long)} is over at each end`,
+        'chain line with one dot: the middle',
         ...(Number.isFinite(least) ? [`least radius of the form ${say(least)}; way round it between the trim lines ${say(round)}`] : []),
         'figures: from the middle line, and from the straight edge of the form',
         springback(layers),

@@ -1,6 +1,16 @@
 /** Drawings in millimetres at full size, before any file format. Knows casework and geometry; no documents, no formats. */
 export { type CombWords, combDrawing } from './curvature-comb.js';
-export { type Cut, type Drawing, type DrawnLine, type DrawnText, type LineRole, type LineStyle, lineStyles, textLayer } from './drawing.js';
+export {
+    type Cut,
+    type Drawing,
+    type DrawnLine,
+    type DrawnText,
+    type LineRole,
+    type LineStyle,
+    lineStyles,
+    type TextPlace,
+    textLayer,
+} from './drawing.js';
 export { formDrawing } from './form-drawing.js';
 export { type FormShape, formShapes } from './form-shape.js';
 export { type DrawnRectangle, type LayoutPicture, layoutDrawing } from './layout-drawing.js';

@@ -43,7 +43,7 @@ export function sideBySide(drawings: readonly Drawing[], gap: number): Drawing {
     };
 }
 
-/** The drawing displaced. */
+/** The drawing displaced, without what is only of use where it is cut into sheets of paper. */
 function moveDrawing(drawing: Drawing, by: Point): Drawing {
     return {
         title: drawing.title,
@@ -51,6 +51,6 @@ function moveDrawing(drawing: Drawing, by: Point): Drawing {
             ...line,
             runs: line.runs.map((run) => ({ ...run, from: add(run.from, by), to: add(run.to, by) })),
         })),
-        texts: drawing.texts.map((text) => ({ ...text, at: add(text.at, by) })),
+        texts: drawing.texts.map(({ elsewhere: _, names: __, ...text }) => ({ ...text, at: add(text.at, by) })),
     };
 }

@@ -99,9 +99,9 @@ class TemplateSheet {
         text: string,
         along: number,
         across: number,
-        { height = small, anchor = 'start', turned = false, isLegend }: Partial<Omit<DrawnText, 'text' | 'at'>> = {},
+        { height = small, anchor = 'start', turned = false, ...more }: Partial<Omit<DrawnText, 'text' | 'at'>> = {},
     ): void {
-        this.texts.push({ text, at: this.place(along, across), height, anchor, turned, ...(isLegend ? { isLegend } : {}) });
+        this.texts.push({ text, at: this.place(along, across), height, anchor, turned, ...more });
     }
 
     /** Where there is room under the template and its words. */
@@ -127,7 +127,8 @@ function drawRabbet(sheet: TemplateSheet, say: Say): void {
         [length, rabbet.width],
     ]);
     const text = `rabbet ${say(rabbet.width)} wide, ${say(rabbet.depth)} deep`;
-    sheet.write(text, widestGap(sheet.shape)[0] + 15, rabbet.width + 2 + small, { turned: sheet.stands });
+    const names = { from: sheet.place(0, rabbet.width), to: sheet.place(length, rabbet.width) };
+    sheet.write(text, widestGap(sheet.shape)[0] + 15, rabbet.width + 2 + small, { turned: sheet.stands, names });
 }
 
 function drawJoint(sheet: TemplateSheet, { name, along, across }: TemplateShape['joints'][number], say: Say): void {
@@ -148,12 +149,23 @@ function drawJoint(sheet: TemplateSheet, { name, along, across }: TemplateShape[
         [middle, across.from],
         [middle, front(middle)],
     ]);
-    const faces = stands ? ['lower face', 'upper face'] : ['left face', 'right face'];
-    const text = `${name}: ${faces[0]} ${say(along.from)}, ${faces[1]} ${say(along.to)}`;
-    // Above the upper face, or to the left of the left one, where it is clear of the lines.
-    if (stands) sheet.write(text, along.to + 2, across.from + 25);
-    else sheet.write(text, along.from - 2, across.to - 25, { turned: true });
+    const names = (place: number) => ({ from: sheet.place(place, across.from), to: sheet.place(place, front(place)) });
+    const label = (face: string, place: number) => `${name}, ${face} face ${say(place)}`;
+    // Outside of the two faces, where it is clear of their lines.
+    if (stands) {
+        sheet.write(label('lower', along.from), along.from - clearOfLine - small, across.from + 25, { names: names(along.from) });
+        sheet.write(label('upper', along.to), along.to + clearOfLine, across.from + 25, { names: names(along.to) });
+    } else {
+        const turned = { turned: true, anchor: 'end' } as const;
+        sheet.write(label('left', along.from), along.from - clearOfLine, across.from + 25, { ...turned, names: names(along.from) });
+        sheet.write(label('right', along.to), along.to + clearOfLine + small, across.from + 25, { ...turned, names: names(along.to) });
+    }
 }
+
+const clearOfLine = 1.5;
+
+/** Inside of the line a figure stands beyond the arrows of the router. */
+const clearOfArrows = 17;
 
 /** A mark across the line at each step, with the depth outside of it. */
 function drawOffsets(sheet: TemplateSheet, { spacing }: TemplateWords, say: Say): void {
@@ -165,9 +177,24 @@ function drawOffsets(sheet: TemplateSheet, { spacing }: TemplateWords, say: Say)
         ]);
         const inner = takesOff.front === 0 ? '' : `, core ${core === undefined ? 'none' : say(core)}`;
         const text = `at ${say(along)}: ${say(finished)}${inner}`;
-        if (sheet.stands) sheet.write(text, along - small / 2, finished + 8);
-        else sheet.write(text, along + small / 2, finished + 8, { turned: true, anchor: 'end' });
+        const inside = finished - takesOff.front - clearOfArrows;
+        const clear = clearOfJoints(along, sheet.shape);
+        if (sheet.stands) {
+            const elsewhere = [{ at: sheet.place(clear - small / 2, inside), anchor: 'end' }] as const;
+            sheet.write(text, along - small / 2, finished + 8, { elsewhere });
+        } else {
+            const elsewhere = [{ at: sheet.place(clear + small / 2, inside), anchor: 'start' }] as const;
+            sheet.write(text, along + small / 2, finished + 8, { turned: true, anchor: 'end', elsewhere });
+        }
     }
+}
+
+/** The place nearest to one, in steps of a line of text, at which no line of a joint or an end goes through a text. */
+function clearOfJoints(along: number, { joints, length }: TemplateShape): number {
+    const lines = [0, length, ...joints.flatMap(({ along: { from, to } }) => [from, (from + to) / 2, to])];
+    const steps = [0, 1, -1, 2, -2, 3, -3, 4, -4, 5, -5, 6, -6];
+    const places = steps.map((step) => along + step * small);
+    return places.find((place) => lines.every((line) => Math.abs(line - place) > small)) ?? along;
 }
 
 function drawLegend(sheet: TemplateSheet, words: TemplateWords, say: Say, router: readonly string[]): void {
@@ -253,11 +280,26 @@ function drawGrain(sheet: TemplateSheet, middle: number): void {
     for (const end of [-1, 1]) sheet.draw('dimension', [at(end * (half - 8), -3), at(end * half, 0), at(end * (half - 8), 3)]);
 }
 
-function lineWords({ takesOff, core }: TemplateShape, say: Say): readonly string[] {
-    const arcs = `curves are drawn as arcs within ${drawingTolerance} mm`;
-    if (!core) return ['dash-dot line: finished; there is no core line, the band is too thick for the curve', arcs];
+/** What each line that is drawn means. */
+function lineWords(shape: TemplateShape, say: Say): readonly string[] {
+    const { takesOff, joints, rabbet, over } = shape;
+    const faces = over === 'height' ? 'lower and upper' : 'left and right';
+    return [
+        ...edgeWords(shape, say),
+        ...(joints.length > 0
+            ? [`thin lines from back to front: the ${faces} face of what meets it; chain line with one dot: its middle`]
+            : []),
+        ...(rabbet ? ['thin line along the back: as far as the rabbet for the back reaches'] : []),
+        `short thin lines across the front: figures, ${over === 'height' ? 'at a height' : 'at a place from the left end'} and the depth there${takesOff.front > 0 ? ', finished and of the core' : ''}`,
+        ...(grainAlong(shape) === 'none' ? [] : ['long arrow with two heads: the way of the grain']),
+        `curves are drawn as arcs within ${drawingTolerance} mm`,
+    ];
+}
+
+function edgeWords({ takesOff, core }: TemplateShape, say: Say): readonly string[] {
+    if (!core) return ['chain line with two dots: finished; there is no core line, the band is too thick for the curve'];
     const banded = (['front', 'back', 'low', 'high'] as const).filter((edge) => takesOff[edge] > 0);
-    if (banded.length === 0) return ['wide line: cut here', arcs];
+    if (banded.length === 0) return ['wide line: cut here'];
     const taken = takesOff.front > 0 ? `, ${say(takesOff.front)} inside at the front` : '';
-    return [`wide line: core, cut here${taken}`, 'dash-dot line: finished, with its bands', arcs];
+    return [`wide line: core, cut here${taken}`, 'chain line with two dots: finished, with its bands'];
 }

@@ -28,6 +28,7 @@ import { formatLength, sayMeasure } from '../quantity/index.js';
 import { type PaperName, papers } from './paper.js';
 import { type Letters, noteOnLetters } from './pdf-letters.js';
 import { type Typeface, typefaceFor } from './pdf-typeface.js';
+import { textsOnSheets } from './sheet-texts.js';
 import { overlap, sheetsOf, type Tile, type Tiling, tile, tileName } from './tiles.js';
 
 /** Points of PDF in a millimetre. */
@@ -42,12 +43,15 @@ export async function writePdf(
     units: 'in' | 'mm',
     typeface?: Typeface,
 ): Promise<Uint8Array> {
-    const { document, addSheet, noteOn } = await newDocument(drawings, typeface);
+    const { document, addSheet, noteOn, lengthOf } = await newDocument(drawings, typeface);
     for (const drawing of drawings) {
         const tiling = tile(drawing, paper, units);
         const add = () => addSheet(tiling.paper);
         drawIndex(add(), drawing, tiling, { note: noteOn(drawing), units });
-        for (const one of tiling.tiles) if (!one.isBlank) drawTile(add(), one, drawing, tiling, units);
+        const lines = drawing.lines.filter(({ isLegend }) => !isLegend);
+        for (const [one, texts] of textsOnSheets(drawing.texts, tiling, lengthOf)) {
+            drawTile(add(), one, { ...drawing, lines, texts }, tiling, units);
+        }
     }
     return document.save({ useObjectStreams: false });
 }
@@ -86,7 +90,8 @@ async function newDocument(drawings: readonly Drawing[], typeface: Typeface | un
         return new Sheet(page, font, letters);
     };
     const noteOn = (drawing: Drawing) => noteOnLetters(letters.changedIn(textsOf(drawing)));
-    return { document, addSheet, noteOn };
+    const lengthOf = ({ text, height }: DrawnText) => font.widthOfTextAtSize(letters.of(text), height / capHeight);
+    return { document, addSheet, noteOn, lengthOf };
 }
 
 /** A page that is drawn on in millimetres from its lower left corner. */
@@ -164,11 +169,6 @@ function drawContent(sheet: Sheet, { lines, texts }: Drawing, styleOf: (line: Dr
     for (const text of texts) sheet.text(text);
 }
 
-function withoutLegend(drawing: Drawing): Drawing {
-    const { lines, texts } = drawing;
-    return { ...drawing, lines: lines.filter(({ isLegend }) => !isLegend), texts: texts.filter(({ isLegend }) => !isLegend) };
-}
-
 // ---------------------------------------------------------------- one sheet
 
 const fine = { width: 0.13, dashes: [] };
@@ -176,7 +176,7 @@ const cutLine = { width: 0.13, dashes: [3, 2] };
 
 function drawTile(sheet: Sheet, one: Tile, drawing: Drawing, tiling: Tiling, units: 'in' | 'mm'): void {
     sheet.within(one.shown, tiling.corner, 1, () => {
-        drawContent(sheet, withoutLegend(drawing), ({ role }) => lineStyles[role]);
+        drawContent(sheet, drawing, ({ role }) => lineStyles[role]);
         drawCuts(sheet, one);
     });
     drawNeighbours(sheet, one, tiling);
@@ -249,18 +249,21 @@ function drawBar(sheet: Sheet, { x: left, y }: Point, step: number, steps: numbe
     sheet.say(label, { x: left + step * steps + 2, y }, 2.5);
 }
 
-/** `dashed lines at 7 1/4in and 14 1/4in from the back edge,` and `9in and 19in from the bottom` */
+/** `dashed lines at 7 1/4in and 14 1/4in from the back edge,` and `3in past the bottom, and 9in from it` */
 function placesOf({ cut: { least, most } }: Tile, { from, isBelow }: Cut, units: 'in' | 'mm'): readonly string[] {
     const [low, high] = isBelow ? [-most.y, -least.y] : [least.y, most.y];
-    const pair = (a: number, b: number) => `${sayPlace(a, units)} and ${sayPlace(b, units)}`;
-    return [`dashed lines at ${pair(least.x, most.x)} from ${from.x},`, `${pair(low, high)} from ${from.y}`];
+    const pair = (a: number, b: number, zero: string) => {
+        const [first, second] = [sayPlace(a, units), sayPlace(b, units)];
+        if (b < 0) return `${first} and ${second} past ${zero}`;
+        return a < 0 ? `${first} past ${zero}, and ${second} from it` : `${first} and ${second} from ${zero}`;
+    };
+    return [`dashed lines at ${pair(least.x, most.x, from.x)};`, `and at ${pair(low, high, from.y)}`];
 }
 
 function sayPlace(at: number, units: 'in' | 'mm'): string {
     const style =
         units === 'in' ? ({ system: 'inch', denominator: 32 } as const) : ({ system: 'mm', decimals: 1, zeros: 'dropped' } as const);
-    const said = sayMeasure(formatLength(Math.abs(at), style));
-    return at < 0 ? `${said} outside` : said;
+    return sayMeasure(formatLength(Math.abs(at), style));
 }
 
 // ---------------------------------------------------------------- how the sheets go together
@@ -273,11 +276,13 @@ interface OnIndex {
 function drawIndex(sheet: Sheet, drawing: Drawing, tiling: Tiling, { note, units }: OnIndex): void {
     const { paper, tiles, columns } = tiling;
     let top = paper.height - 22;
-    sheet.say(drawing.title, { x: 15, y: top }, 4);
-    top -= 4;
+    for (const line of wrapped(drawing.title, lettersAcross(paper, 4))) {
+        sheet.say(line, { x: 15, y: top }, 4);
+        top -= 6;
+    }
+    top += 2;
     const said = [...wordsOnIndex(drawing, tiling), ...(note ? [note] : []), ...legendOf(drawing)];
-    const letters = Math.floor((paper.width - 30) / (2.3 * 0.72));
-    for (const line of said.flatMap((one) => wrapped(one, letters))) {
+    for (const line of said.flatMap((one) => wrapped(one, lettersAcross(paper, 2.3)))) {
         top -= 4;
         sheet.say(line, { x: 15, y: top }, 2.3);
     }
@@ -297,12 +302,18 @@ function drawIndex(sheet: Sheet, drawing: Drawing, tiling: Tiling, { note, units
     });
 }
 
+/** How many letters there is room for beside one another: their mean width over the height of the capitals is 0.72 (from memory). */
+function lettersAcross({ width }: Tiling['paper'], height: number): number {
+    return Math.floor((width - 30) / (height * 0.72));
+}
+
 function wordsOnIndex({ cut }: Drawing, tiling: Tiling): readonly string[] {
     const { columns, rows } = tiling;
     const count = sheetsOf(tiling);
     const sheets = count === 1 ? '1 sheet follows' : `${count} sheets follow`;
     return [
         `${sheets}${cut ? ': those through which the curve goes' : ''}, of ${columns} across and ${rows} down. Print at 100 %, not fitted to the page.`,
+        'Sheets are named by their row, from the top, and their place in it, from the left: 2-4 is the fourth place of the second row.',
         'Measure the bars first. Cut one of two neighbours along its dashed line, and lay it on the marks of the other.',
         ...(cut
             ? ['What is straight needs no paper: set it out with a square. The foot of each sheet says where its dashed lines lie.']

@@ -11,7 +11,7 @@ const foot = 14;
 export const overlap = 12;
 
 export interface Tile {
-    /** A, B, ... from left to right. */
+    /** 0, 1, ... from left to right. */
     readonly column: number;
     /** 1, 2, ... from top to bottom. */
     readonly row: number;
@@ -53,12 +53,16 @@ export function sheetsOf({ tiles }: Tiling): number {
     return tiles.filter(({ isBlank }) => !isBlank).length;
 }
 
-/** The grid moved by whole modules to where the fewest sheets are printed, and among those where most texts are whole. */
+/** The grid moved by whole modules to where the fewest sheets are printed, and among those where most texts are whole in one of their places. */
 function bestOn(drawing: Drawing, paper: Tiling['paper'], module: number): Tiling {
     const room = { x: paper.width - 2 * margin - overlap, y: paper.height - 2 * margin - foot - overlap };
     const step = { x: Math.floor(room.x / module) * module, y: Math.floor(room.y / module) * module };
     const needed = drawing.cut ? drawing.cut.edge.flatMap(boxesAlong) : inkOf(drawing);
-    const texts = drawing.texts.map((text) => extentOf({ title: '', lines: [], texts: [text] }));
+    const texts = drawing.texts
+        .filter(({ names }) => !names)
+        .map((text) =>
+            [text, ...(text.elsewhere ?? [])].map((place) => extentOf({ title: '', lines: [], texts: [{ ...text, ...place }] })),
+        );
     const extent = grown(extentOf(drawing), overlap);
     let best: Tiling | undefined;
     let [fewest, mostWhole] = [Number.POSITIVE_INFINITY, -1];
@@ -67,7 +71,8 @@ function bestOn(drawing: Drawing, paper: Tiling['paper'], module: number): Tilin
             const tiling = tileOn({ extent, needed, step, module, shift: { x: right, y: up } }, paper);
             const sheets = sheetsOf(tiling);
             if (sheets > fewest) continue;
-            const whole = texts.filter((text) => tiling.tiles.some(({ isBlank, shown }) => !isBlank && lies(text, shown))).length;
+            const cuts = tiling.tiles.filter(({ isBlank }) => !isBlank).map(({ cut }) => cut);
+            const whole = texts.filter((places) => places.some((place) => cuts.some((cut) => lies(place, cut)))).length;
             if (sheets === fewest && whole <= mostWhole) continue;
             [best, fewest, mostWhole] = [tiling, sheets, whole];
         }
@@ -101,15 +106,9 @@ function tileOn({ extent, needed, step, module, shift }: Grid, paper: Tiling['pa
     return { paper, corner: { x: margin, y: margin + foot }, columns, rows, tiles };
 }
 
-/** The name of a tile: `B3`. */
+/** The row and the place in it: `3-2`. Letters with numbers would be names of paper sizes: A4, B4. */
 export function tileName({ column, row }: Pick<Tile, 'column' | 'row'>): string {
-    return `${columnName(column)}${row}`;
-}
-
-/** A to Z, then AA. */
-function columnName(column: number): string {
-    const letter = String.fromCharCode(65 + (column % 26));
-    return column < 26 ? letter : columnName(Math.floor(column / 26) - 1) + letter;
+    return `${row}-${column + 1}`;
 }
 
 function inkOf({ lines, texts }: Drawing): readonly Extent[] {

@@ -247,7 +247,7 @@ test('of a template only the sheets are printed through which its curve goes, an
     expect(text).toContain('8 sheets follow: those through which the curve goes');
     const { least, most } = printedHere[0]!.cut;
     const say = (millimetres: number) => `${Math.floor(millimetres / inch)} ${(millimetres / inch) % 1 > 0.5 ? '3/4' : '1/4'}in`;
-    expect(text.replace(/\s+/g, ' ')).toContain(`dashed lines at ${say(least.x)} and ${say(most.x)} from the back edge,`);
+    expect(text.replace(/\s+/g, ' ')).toContain(`dashed lines at ${say(least.x)} and ${say(most.x)} from the back edge;`);
     // the legend is on the first page, and not cut up on the sheets
     expect(text.match(/wide line: core, cut here/g)).toHaveLength(1);
 });
