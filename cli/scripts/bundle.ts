@@ -1,7 +1,7 @@
 /** Bundles the command line: one file, and beside it what only some commands load. */
 import { copyFile, rm } from 'node:fs/promises';
-import { createRequire } from 'node:module';
 import * as path from 'node:path';
+import { fileURLToPath } from 'node:url';
 import { build } from 'esbuild';
 
 const folder = path.resolve(import.meta.dirname, '..');
@@ -24,7 +24,6 @@ await build({
     target: 'node22',
     sourcemap: 'linked',
     logLevel: 'warning',
-    loader: { '.ttf': 'binary' },
     banner: {
         // Some of the bundled packages are CommonJS and ask for Node's own modules with `require`, which an ES module does not have;
         // others import `createRequire` under its own name, so that this is another.
@@ -32,6 +31,8 @@ await build({
     },
 }).catch(() => process.exit(1)); // what is wrong has been printed
 
-// The license of the typeface goes with it.
-const license = createRequire(import.meta.url).resolve('@expo-google-fonts/noto-sans/LICENSE_FONT');
+// A typeface (SIL Open Font License 1.1) for the letters that the reader of a PDF has not by itself; its license goes with it.
+const typeface = fileURLToPath(import.meta.resolve('@expo-google-fonts/noto-sans/400Regular/NotoSans_400Regular.ttf'));
+const license = fileURLToPath(import.meta.resolve('@expo-google-fonts/noto-sans/LICENSE_FONT'));
+await copyFile(typeface, path.join(folder, 'dist/parts/NotoSans_400Regular.ttf'));
 await copyFile(license, path.join(folder, 'dist/parts/NotoSans-LICENSE.txt'));

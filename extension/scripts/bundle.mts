@@ -2,8 +2,9 @@
  * Bundles the extension: its desktop and web entries, and the language server that each of them starts.
  * `--watch` goes on bundling at each change, readable and with source maps.
  */
-import { rm, writeFile } from 'node:fs/promises';
+import { copyFile, mkdir, rm, writeFile } from 'node:fs/promises';
 import * as path from 'node:path';
+import { fileURLToPath } from 'node:url';
 import { type BuildOptions, build, context, type Plugin } from 'esbuild';
 import { thirdPartyNotices } from './third-party-notices.mts';
 
@@ -55,6 +56,13 @@ const bundles: readonly BuildOptions[] = [
 ];
 
 await rm(path.join(extension, 'dist'), { recursive: true, force: true });
+// A typeface (SIL Open Font License 1.1) for the letters that the reader of a PDF has not by itself; its license goes with it.
+await mkdir(path.join(extension, 'dist/server'), { recursive: true });
+const typeface = fileURLToPath(import.meta.resolve('@expo-google-fonts/noto-sans/400Regular/NotoSans_400Regular.ttf'));
+const license = fileURLToPath(import.meta.resolve('@expo-google-fonts/noto-sans/LICENSE_FONT'));
+await copyFile(typeface, path.join(extension, 'dist/server/NotoSans_400Regular.ttf'));
+await copyFile(license, path.join(extension, 'dist/server/NotoSans-LICENSE.txt'));
+
 if (watch) {
     await Promise.all(bundles.map(async (options) => (await context({ ...options, logLevel: 'info' })).watch()));
 } else {

@@ -1,6 +1,6 @@
 /** Requests of our own, as any editor may send them: what they answer is what the command line writes. */
 import { spawnSync } from 'node:child_process';
-import { cpSync, mkdtempSync, readdirSync, readFileSync, rmSync } from 'node:fs';
+import { cpSync, mkdtempSync, readdirSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import * as path from 'node:path';
 import { pathToFileURL } from 'node:url';
@@ -199,5 +199,22 @@ describe('casewright/why', () => {
         const [size] = await why('Floor at 4in');
         const gone = size?.uri.replaceAll('Floor', 'Flour') ?? '';
         expect(await read(gone)).toBe('PotteryCase.Flour.length is not known any more: the design has changed.\n');
+    });
+});
+
+// The last one, since the design that it writes is one more that uses the shop's file.
+describe('casewright/build of a design with letters that not every reader has', () => {
+    test('sets its PDF in the typeface that the command line takes', async () => {
+        const plain = textOf('kiln-lane.case');
+        const named = plain.replace('"Kiln Lane display cases"', '"Gabloty dla Żółwia, Ősz és Жук"');
+        expect(named).not.toBe(plain);
+        writeFileSync(path.join(folder, 'zolw.case'), named);
+        const made = await session.connection.sendRequest<BuildResult>(BUILD, { ...about('zolw.case'), only: ['templates'] });
+        const pdf = made.is === 'made' ? made.documents.find(({ name }) => name === 'templates.pdf') : undefined;
+        const bytes = Buffer.from(pdf && 'base64' in pdf ? pdf.base64 : '', 'base64');
+        casewright('build', 'zolw.case', '--only', 'templates');
+        expect(bytes.equals(readFileSync(path.join(folder, 'out/zolw/templates.pdf')))).toBe(true);
+        // A typeface that is embedded as TrueType: ISO 32000-1, 9.9, Table 126
+        expect(bytes.includes('/FontFile2')).toBe(true);
     });
 });

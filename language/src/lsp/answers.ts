@@ -91,9 +91,15 @@ interface BuildClient {
     readonly connection: Connection;
 }
 
-async function build({ analysis }: Services, document: LangiumDocument, request: BuildRequest, client: BuildClient): Promise<BuildResult> {
+async function build(
+    { analysis, editor }: Services,
+    document: LangiumDocument,
+    request: BuildRequest,
+    client: BuildClient,
+): Promise<BuildResult> {
     const { buildDocuments } = await import('./commands/build.js');
     const { workDoneToken: at, only } = request;
+    const typeface = editor.TypefaceOfPdf();
     const report = async (progress: object): Promise<void> => {
         if (at !== undefined) {
             await client.connection.sendProgress(WorkDoneProgress.type, at, progress as never);
@@ -101,7 +107,7 @@ async function build({ analysis }: Services, document: LangiumDocument, request:
     };
     await report({ kind: 'begin', title: UriUtils.basename(document.uri), percentage: 0, cancellable: true });
     try {
-        return await buildDocuments(analysis.Analyses.of(document), only, async (message, percentage) => {
+        return await buildDocuments(analysis.Analyses.of(document), only, typeface ? { typeface } : {}, async (message, percentage) => {
             await report({ kind: 'report', message, percentage });
             await interruptAndCheck(client.token);
         });

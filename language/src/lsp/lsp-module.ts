@@ -1,4 +1,5 @@
 // Which class answers which request of an editor. Knows services and their order of making: nothing of the language itself.
+import type { Typeface } from 'casewright-shared/writers';
 import { createCompletionParser, type LangiumCompletionParser, type LangiumDocument, type Module } from 'langium';
 import type { LangiumServices, LangiumSharedServices, PartialLangiumServices, PartialLangiumSharedServices } from 'langium/lsp';
 import type { Diagnostic } from 'vscode-languageserver';
@@ -29,6 +30,7 @@ export interface CasewrightEditorServices {
         readonly ProjectDiagnostics: ProjectDiagnostics;
         readonly Projects: Projects;
         readonly SizesAt: SizesAt;
+        readonly TypefaceOfPdf: () => Typeface | undefined;
         readonly WhileTyping: WhileTyping | undefined;
     };
 }
@@ -36,11 +38,19 @@ export interface CasewrightEditorServices {
 type Services = LangiumServices & CasewrightAddedServices & CasewrightEditorServices;
 type SharedServices = LangiumSharedServices & CasewrightAddedSharedServices;
 
-/**
- * The answers to an editor.
- * @param later how to wait for a pause in typing; without it every diagnostic is shown at once
- */
-export function casewrightEditorModule(later: Later | undefined): Module<Services, PartialLangiumServices & CasewrightEditorServices> {
+/** What the answers need of the machine that they are given on. */
+export interface EditorContext {
+    /** How to wait for a pause in typing; without it every diagnostic is shown at once. */
+    readonly later?: Later;
+    /** What a PDF is set in where it has letters that not every reader has, asked for each time; without it they lose their marks. */
+    readonly typefaceOfPdf?: () => Typeface | undefined;
+}
+
+/** The answers to an editor. */
+export function casewrightEditorModule({
+    later,
+    typefaceOfPdf,
+}: EditorContext): Module<Services, PartialLangiumServices & CasewrightEditorServices> {
     return {
         editor: {
             Occurrences: (services) => new Occurrences(services.references.VisibleNames, services.shared.workspace.LangiumDocuments),
@@ -52,6 +62,7 @@ export function casewrightEditorModule(later: Later | undefined): Module<Service
             Projects: (services) =>
                 new Projects(services.analysis.Analyses, usedFilesOf(services), services.shared.workspace.LangiumDocuments),
             SizesAt: (services) => new SizesAt(services.references.VisibleNames, services.editor.Occurrences),
+            TypefaceOfPdf: () => typefaceOfPdf ?? (() => undefined),
             WhileTyping: ({ shared }) => later && whileTyping(later, shared),
         },
         parser: {

@@ -1,6 +1,12 @@
 // Requests of our own, beside those of the language server protocol. Both sides take names and types from here.
 import type { Location, Position, TextDocumentIdentifier } from 'vscode-languageserver';
 
+/** What a client may say when it starts a server that has no disk of its own. */
+export interface InitializationOptions {
+    /** The address of the TrueType file that a PDF is set in where it has letters that not every reader has: they lose their marks without it. */
+    readonly typeface?: string;
+}
+
 /** What every request is about. */
 export interface DesignRequest {
     readonly textDocument: TextDocumentIdentifier;

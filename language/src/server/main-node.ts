@@ -1,3 +1,4 @@
+import { readFile } from 'node:fs/promises';
 import * as modules from 'node:module';
 import { NodeFileSystem } from 'langium/node';
 import { createConnection, ProposedFeatures } from 'vscode-languageserver/node';
@@ -15,7 +16,9 @@ const later: Later = (run, milliseconds) => {
 // The way to the client (--node-ipc or --stdio) is among the arguments of the process.
 const connection = createConnection(ProposedFeatures.all);
 const fileSystemProvider = () => new FilesByScheme(NodeFileSystem.fileSystemProvider(), new ClientFileSystem(connection));
-serve(createLanguageServerServices({ connection, later, fileSystemProvider }).shared);
+/** Delivered beside the program that this has been bundled into. */
+const typeface = () => readFile(new URL('NotoSans_400Regular.ttf', import.meta.url));
+serve(createLanguageServerServices({ connection, later, fileSystemProvider, typefaceOfPdf: () => typeface }).shared);
 
 // An editor that ends the server leaves it no time to keep what it has compiled for the next start, where that is kept.
 setTimeout(() => modules.flushCompileCache?.(), 10_000).unref();

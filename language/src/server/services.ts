@@ -13,15 +13,16 @@ import {
     casewrightSharedModule,
 } from '../casewright-module.js';
 import { CasewrightGeneratedModule, CasewrightGeneratedSharedModule } from '../generated/module.js';
-import type { Later } from '../lsp/diagnostics/while-typing.js';
-import { type CasewrightEditorServices, CasewrightEditorSharedModule, casewrightEditorModule } from '../lsp/lsp-module.js';
+import {
+    type CasewrightEditorServices,
+    CasewrightEditorSharedModule,
+    casewrightEditorModule,
+    type EditorContext,
+} from '../lsp/lsp-module.js';
 import { ProductionModule } from '../production-module.js';
 
 /** What a server needs of the machine it runs on. */
-export interface ServerContext extends DefaultSharedModuleContext {
-    /** How to wait for a pause in typing; without it every diagnostic is shown at once. */
-    readonly later?: Later;
-}
+export interface ServerContext extends DefaultSharedModuleContext, EditorContext {}
 
 /**
  * All services of the language with what an editor asks of them.
@@ -42,7 +43,7 @@ export function createLanguageServerServices(context: ServerContext): {
         CasewrightGeneratedModule,
         ProductionModule,
         CasewrightModule,
-        casewrightEditorModule(context.later),
+        casewrightEditorModule(context),
     );
     shared.ServiceRegistry.register(casewright);
     return { shared, casewright };

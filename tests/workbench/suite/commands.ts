@@ -66,6 +66,11 @@ suite('Commands of Casewright', () => {
         const written = await build(at('/kiln-lane.case'));
         equal(written?.folder.toString(), at('/out/kiln-lane').toString());
         assert((await read(at('/out/kiln-lane'), 'cut-list.md')).includes('PotteryCase'), 'the cut list names the case');
+        // Letters that not every reader has, so that the typeface that comes with the extension is embedded (ISO 32000-1, 9.9, Table 126).
+        const named = (await read(at('/'), 'kiln-lane.case')).replace('"Kiln Lane display cases"', '"Gabloty dla Żółwia"');
+        await vscode.workspace.fs.writeFile(at('/zolw.case'), new TextEncoder().encode(named));
+        await build(at('/zolw.case'), ['templates']);
+        assert((await read(at('/out/zolw'), 'templates.pdf')).includes('/FontFile2'), 'the typeface is embedded');
         files.dispose();
     });
 

@@ -3,18 +3,20 @@ import { type DocumentKind, documentKinds } from 'casewright-shared/documents';
 import { countFindings, countInWords } from 'casewright-shared/rules';
 import { contentAsBase64 } from 'casewright-shared/writers';
 import type { Analysis } from '../../analysis/analysis.js';
-import { chooseDocuments, type MadeDocument, makeDocuments, NotMade } from '../../analysis/shop-documents.js';
+import { chooseDocuments, type DocumentStyle, type MadeDocument, makeDocuments, NotMade } from '../../analysis/shop-documents.js';
 import { locationOf } from '../diagnostics/finding-diagnostic.js';
 import type { BuildResult, BuiltDocument } from '../requests.js';
 
 /**
  * Makes documents, unless the design has errors.
  * @param only the kinds asked for by name; all that the design has something of if it is not given
+ * @param style how they are made
  * @param step is waited for before each kind, with the part of the work that is done, in percent; what it throws is thrown on
  */
 export async function buildDocuments(
     analysis: Analysis,
     only: readonly string[] | undefined,
+    style: DocumentStyle,
     step: (title: string, percentage: number) => Promise<void>,
 ): Promise<BuildResult> {
     const open = analysis.findings.filter(({ allowed }) => allowed === undefined);
@@ -32,7 +34,7 @@ export async function buildDocuments(
     try {
         const wanted = chooseDocuments(only as readonly DocumentKind['kind'][] | undefined);
         let done = 0;
-        const made = await makeDocuments(analysis, wanted, {}, ({ title }) => step(title, Math.round((100 * done++) / wanted.length)));
+        const made = await makeDocuments(analysis, wanted, style, ({ title }) => step(title, Math.round((100 * done++) / wanted.length)));
         const documents: BuiltDocument[] = [];
         for (const document of made) {
             documents.push(await sent(document));
