@@ -54,7 +54,16 @@ describe('marking out the display case', async () => {
     });
 });
 
-describe.each(['kiln-lane', 'reading-wall', 'tarn-house'])('marking out %s', async (name) => {
+describe('marking out the wash-stand', async () => {
+    const { inches, words } = await scheduleOf('tarn-house');
+
+    it('sends to its form for a bent kick, whose ends lie askew', () => {
+        expect(inches('Left', 'kick', 'low')).toBeUndefined();
+        expect(words('Left', 'kick', 'datum')).toBe('take it from its form');
+    });
+});
+
+describe.each(['kiln-lane', 'reading-wall', 'tarn-house', 'ferry-steps'])('marking out %s', async (name) => {
     const { sheet } = await scheduleOf(name);
 
     it('has no line outside the part that is marked, and no second line before the first', () => {

@@ -87,6 +87,7 @@ function rowOf(meeting: Meeting, nameOf: (path: string) => string, print: PrintS
         ),
         ...(depth > 0.05 ? { depth: length(depth) } : {}),
     };
+    if (enters.bent) return { ...row, datum: textCell('take it from its form') };
     if (!lines) return row;
     return { ...row, datum: textCell(lines.from), low: length(lines.stretch.from), high: length(lines.stretch.to) };
 }

@@ -13,7 +13,7 @@ export interface Meeting {
     readonly isFace: boolean;
     /** How deep it enters: 0 where the two only touch. */
     readonly depth: number;
-    /** Across the entering board: from its one face to its other, measured from an edge of the receiving part. */
+    /** Across the entering board: from its one face to its other, measured from an edge of the receiving part. Not of a bent board, whose ends lie askew. */
     readonly lines: Measured | undefined;
     /** Along the meeting, measured likewise. */
     readonly reach: Measured | undefined;
@@ -66,7 +66,7 @@ function meetingOf(joint: Joint, enters: Part, receives: Part): Meeting | undefi
         side: middle(enters.box, contact) > middle(receives.box, contact) ? high : low,
         isFace: receives.directions.thickness === contact,
         depth: Math.max(0, overlap(contact)),
-        lines: across && measured(across, enters.box, receives.box),
+        lines: across && !enters.bent ? measured(across, enters.box, receives.box) : undefined,
         reach,
         fasteners: fastenersOf(joint, reach.stretch),
     };
