@@ -12,7 +12,10 @@ export function reportStray(file: FileLowering, node: Ast.Clause | Ast.Member, a
     const word = /^[A-Za-z]+/.exec(file.text.slice(span.start, span.end))?.[0] ?? '';
     file.report(node.$type.endsWith('Clause') ? 'TXT-001' : 'NAM-013', file.word(span.start, word), {
         message: `\`${word}\` says nothing about ${around}`,
-        hint: 'take it out, or put it where it belongs',
+        hint:
+            node.$type === 'Allow'
+                ? 'put it in the braces of the case, or at the top of the file with the name of the case after `on`'
+                : 'take it out, or put it where it belongs',
         found: `\`${word}\``,
         needed: `what ${around} can say`,
     });

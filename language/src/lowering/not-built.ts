@@ -54,7 +54,7 @@ export function reportNotBuilt(file: FileLowering, node: AstNode, word: string, 
     file.notBuilt.add(statement);
     file.report('PRP-007', span, {
         message: `\`${word}\` is read, but this edition does not build it`,
-        hint: 'the rest is built without it',
+        hint: 'take it out, or put `//` before it: documents are only made of a design without errors',
         found: `\`${word}\``,
         needed: 'something that this edition builds',
     });

@@ -5,7 +5,7 @@ import { runRules } from '../../src/rules/index.js';
 import { bookcase, caseworkOf, findingsOf, measure, shown, spanOf } from './casework-of.js';
 
 function allowance(place: number, rule: string, parts: readonly string[], more: Partial<Allowance> = {}): Allowance {
-    return { rule, parts, everywhere: false, because: 'seen', span: spanOf(place), ruleSpan: spanOf(place), ...more };
+    return { rule, parts, assemblies: [], everywhere: false, because: 'seen', span: spanOf(place), ruleSpan: spanOf(place), ...more };
 }
 
 /** Three shelves in falling order: PLC-005 at Tier[2] and Tier[3]. Joined, so that nothing else is found. */

@@ -16,6 +16,7 @@ import type {
     RouteModel,
     ThingValue,
 } from '../model/casework.js';
+import { allowanceInCase, allowanceInFile } from './allowances.js';
 import { CaseBuild } from './case-build.js';
 import { Construction } from './construction.js';
 import { withDescendants } from './descendants.js';
@@ -27,7 +28,6 @@ import { modelOfOpening } from './model-of-opening.js';
 import { modelOfPart } from './model-of-part.js';
 import { judge } from './requirements.js';
 import { Scope } from './scope.js';
-import { selectParts } from './select.js';
 
 export interface ConstructOptions {
     /** Whether the values of all expressions are kept, by their words: for hovers. */
@@ -194,7 +194,11 @@ function gather(construction: Construction, made: readonly Made[]): Casework {
         }
         curves.push(...curveModels(outermost, own));
     }
-    readFileSentences(construction, requirements, allowances);
+    readFileSentences(
+        construction,
+        made.flatMap((one) => withDescendants(one.case)),
+        { loads, requirements, allowances },
+    );
     const { design, things, shop, deviations, problems, values } = construction;
     return {
         design,
@@ -253,29 +257,16 @@ interface Sentences {
 function readSentences(construction: Construction, build: CaseBuild, { loads, requirements, allowances }: Sentences): void {
     for (const { statement, scope } of build.sentences) {
         if (statement.is === 'require') requirements.push(judge(construction, statement, scope, build.path));
-        if (statement.is === 'allow') {
-            const parts = statement.on.flatMap((selector) => selectParts(construction, selector, build, scope));
-            allowances.push(
-                allowanceOf(
-                    statement,
-                    parts.map((part) => part.path),
-                ),
-            );
-        }
+        if (statement.is === 'allow') allowances.push(allowanceInCase(construction, statement, build, scope));
         if (statement.is === 'hold' || statement.is === 'load') loads.push(loadOf(construction, statement, build, scope));
     }
 }
 
-function readFileSentences(construction: Construction, requirements: Requirement[], allowances: Allowance[]): void {
+function readFileSentences(construction: Construction, builds: readonly CaseBuild[], { requirements, allowances }: Sentences): void {
     const { design } = construction;
     const scope = new Scope(undefined);
     for (const statement of design.requirements) requirements.push(judge(construction, statement, scope, undefined));
-    for (const statement of design.allowances) allowances.push(allowanceOf(statement, []));
-}
-
-function allowanceOf(statement: Design['allowances'][number], parts: readonly string[]): Allowance {
-    const { rule, ruleSpan, span, because } = statement;
-    return { rule, parts, everywhere: statement.on.length === 0, span, ruleSpan, ...(because === undefined ? {} : { because }) };
+    for (const statement of design.allowances) allowances.push(allowanceInFile(statement, builds));
 }
 
 function routeOf(value: ThingValue | undefined): RouteModel | undefined {

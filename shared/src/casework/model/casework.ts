@@ -361,8 +361,12 @@ export interface Allowance {
     /** Code or name of the rule. */
     readonly rule: string;
     readonly parts: readonly Path[];
+    /** Cases that are named: it holds for each as a whole and for all that is in it. */
+    readonly assemblies: readonly Path[];
     /** True where the text names no part: it holds for all of its file. */
     readonly everywhere: boolean;
+    /** The case that it stands in; not there where it stands by itself in its file. */
+    readonly within?: Path;
     readonly because?: string;
     readonly span: Span;
     readonly ruleSpan: Span;

@@ -80,10 +80,16 @@ function sourceLine({ source: { kind, citation, value } }: Rule): string {
     return `${cited}${value ? `: ${value}` : ''}.`;
 }
 
-function allowLine({ severity, name }: Rule): string {
+function allowLine({ severity, name, code }: Rule): string {
     if (severity === 'error') return 'An error cannot be allowed: it has to be mended.';
-    return `To keep it as it is, say why: \`allow ${name} on PART because "..."\`. The reason is printed with the documents.`;
+    const on = wholeCases.has(code.slice(0, code.indexOf('-')))
+        ? 'on CASE because "..."`, in the braces of the case or at the top of the file'
+        : 'on PART because "..."`, of a part, or of a case with all that is in it';
+    return `To keep it as it is, say why: \`allow ${name} ${on}; without \`on\` it holds for the whole file. The reason is printed with the documents.`;
 }
+
+/** Groups whose findings are about a case as a whole. */
+const wholeCases: ReadonlySet<string> = new Set(['STB', 'HND']);
 
 /** What the codes of a group are about. */
 const groups: Readonly<Record<string, string>> = {

@@ -33,7 +33,9 @@ export function runRules(casework: Casework, options: RunOptions = {}): readonly
     const found = dropFollowers([...known, ...checked.flatMap((rule) => findingsOf(rule, casework))], rules);
     // Rules found while reading have always been looked for.
     const ran = new Set<RuleCode>([...checked, ...rules.filter(({ check }) => !check)].map(({ code }) => code));
-    const { findings, about } = applyAllowances(casework, found, { all: rules, ran: isReadWhole ? ran : new Set() });
+    // where something is in error, rules are silent on what cannot be computed: that nothing came says nothing
+    const isSound = isReadWhole && !found.some(({ severity }) => severity === 'error');
+    const { findings, about } = applyAllowances(casework, found, { all: rules, ran: isSound ? ran : new Set() });
     return dropRepeats([...findings, ...about]).toSorted(inOrderOf(casework));
 }
 
