@@ -1,4 +1,5 @@
 /** The display case of the examples, whose front is curved over its height and bowed in plan: its sizes worked out by hand from two circles. */
+import { type DocumentKind, documentKinds } from 'casewright-shared/documents';
 import { describe, expect, it } from 'vitest';
 import { analyseFile } from './analysed.js';
 import { inchesAt } from './sizes.js';
@@ -27,6 +28,13 @@ describe('the display case that is curved both ways', async () => {
         const band = casework.pieces.find((piece) => piece.part === `ModelCase.${part}` && piece.role === 'band');
         const size = (of: 'length' | 'width') => Number(band?.finished[of]?.quantity.value) / 25.4;
         return { length: size('length'), width: size('width') };
+    };
+
+    const options = { locate: () => ({ file: '', line: 1, column: 1 }), findings };
+    const made = (wanted: DocumentKind['kind']) => documentKinds.find(({ kind }) => kind === wanted)?.make(casework, options);
+    const groupsOf = (wanted: DocumentKind['kind']) => {
+        const document = made(wanted);
+        return document?.is === 'sheet' ? document.sheet.groups : [];
     };
 
     it('is sound', () => expect(findings).toEqual([]));
@@ -108,6 +116,29 @@ describe('the display case that is curved both ways', async () => {
     it('its band is as long as the way up: 222.5 asin(42 / 222.5) = 42.25in', () => {
         expect(bandOf('Left').length).toBeCloseTo(222.5 * Math.asin(42 / 222.5), 6);
         expect(222.5 * Math.asin(42 / 222.5)).toBeCloseTo(42.25, 2);
+    });
+
+    it('its template and its offsets are those of the inner face, and say so: 0.178in further forward than the outer one, 3/16in shy', () => {
+        expect(bowAt(sheet) - 16).toBeCloseTo(0.178, 3);
+        const words = 'bevelled front: its lines are those of the inner face; at the outer face they lie 3/16in shy further back';
+        const templates = made('templates');
+        const legend = templates?.is === 'drawings' ? templates.drawings.find(({ title }) => title.includes('Left, Right')) : undefined;
+        expect(legend?.texts.map(({ text }) => text.trim()).join(' ')).toContain(words);
+        const sides = groupsOf('offsets').find(({ heading }) => heading.includes('Left, Right'));
+        expect(sides?.notes).toEqual([
+            'The edge is bevelled: depths are those of the inner face; the outer one is 3/16in shy less deep all along.',
+            'Square to the edge the bevel is 13.7 degrees at 42in at the least, and 13.9 degrees at 0in from the bottom at the most.',
+        ]);
+    });
+
+    it('the bottom, which is square, has no bevel among its offsets', () => {
+        expect(groupsOf('offsets').find(({ heading }) => heading.includes('bottom:'))?.notes).toEqual([]);
+    });
+
+    it('the radius of a circle is printed as it is: 222 1/2in', () => {
+        const sweep = groupsOf('curves').find(({ heading }) => heading.startsWith('Sweep: depth over height'));
+        const row = sweep?.rows.find(({ what }) => what?.is === 'text' && what.text === 'Radius, everywhere');
+        expect(row?.radius?.is === 'amount' && row.radius.amount.printed.text).toBe('222 1/2');
     });
 
     it('the kick is bent to a circle of 62.5in, upright behind the line at the floor', () => {

@@ -1,6 +1,6 @@
 /** The table of offsets: the depth of curved parts at even steps from both ends. */
 import type { Casework } from '../casework/index.js';
-import { type Offset, offsetsFrom, type TemplateShape, templateShapes } from '../drawing/index.js';
+import { bevelledFront, type Offset, offsetsFrom, type TemplateShape, templateShapes } from '../drawing/index.js';
 import { sameLength } from '../geometry/index.js';
 import type { DocumentOptions } from './document-options.js';
 import { onlyBuilt } from './only-built.js';
@@ -56,13 +56,17 @@ function lengthCell(millimetres: number, print: PrintStyle): Cell {
     return { is: 'amount', amount: lengthAmount(sameLength(millimetres, 0) ? 0 : millimetres, print) };
 }
 
-/** The greatest and the least bevel of an edge that is bevelled to a front which is curved both ways. */
+/** Of a bevelled front: which of its faces the depths are of, and its greatest and least bevel where it is curved both ways. */
 function bevelNotes({ parts, over }: TemplateShape, print: PrintStyle): readonly string[] {
     const [part] = parts;
-    const { form, along } = part?.front ?? {};
-    if (form !== 'bevelled' || !along) return [];
+    const bevelled = part && bevelledFront(part);
+    if (!bevelled) return [];
+    const { deeper, shallower, behind } = bevelled;
+    const faces = `The edge is bevelled: depths are those of the ${deeper} face; the ${shallower} one is ${lengthInWords(behind, print)} less deep all along.`;
+    const along = part.front?.along;
+    if (!along) return [faces];
     const [least, greatest] = [along.least, along.greatest].map(
         ({ degrees, at }) => `${degrees.toFixed(1)} degrees at ${lengthInWords(at, print)}`,
     );
-    return [`The edge is bevelled: square to it by ${least} at the least, and ${greatest} from the ${ends[over].low} at the most.`];
+    return [faces, `Square to the edge the bevel is ${least} at the least, and ${greatest} from the ${ends[over].low} at the most.`];
 }

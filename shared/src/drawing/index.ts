@@ -1,4 +1,5 @@
 /** Drawings in millimetres at full size, before any file format. Knows casework and geometry; no documents, no formats. */
+export { bevelledFront } from './bevelled-front.js';
 export { type CombWords, combDrawing } from './curvature-comb.js';
 export {
     type Cut,

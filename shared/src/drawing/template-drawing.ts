@@ -2,6 +2,7 @@
 import type { Grain } from '../casework/index.js';
 import { type ArcRun, type Point, polylineRuns, tolerance } from '../geometry/index.js';
 import { formatLength, sayMeasure } from '../quantity/index.js';
+import { bevelledFront } from './bevelled-front.js';
 import type { Drawing, DrawnLine, DrawnText, LineRole } from './drawing.js';
 import { drawingTolerance } from './drawing.js';
 import { offsetsFrom } from './offsets.js';
@@ -286,6 +287,7 @@ function lineWords(shape: TemplateShape, say: Say): readonly string[] {
     const faces = over === 'height' ? 'lower and upper' : 'left and right';
     return [
         ...edgeWords(shape, say),
+        ...bevelWords(shape, say),
         ...(joints.length > 0
             ? [`thin lines from back to front: the ${faces} face of what meets it; chain line with one dot: its middle`]
             : []),
@@ -294,6 +296,13 @@ function lineWords(shape: TemplateShape, say: Say): readonly string[] {
         ...(grainAlong(shape) === 'none' ? [] : ['long arrow with two heads: the way of the grain']),
         `curves are drawn as arcs within ${drawingTolerance} mm`,
     ];
+}
+
+function bevelWords({ parts }: TemplateShape, say: Say): readonly string[] {
+    const bevelled = parts[0] && bevelledFront(parts[0]);
+    if (!bevelled) return [];
+    const { deeper, shallower, behind } = bevelled;
+    return [`bevelled front: its lines are those of the ${deeper} face; at the ${shallower} face they lie ${say(behind)} further back`];
 }
 
 function edgeWords({ takesOff, core }: TemplateShape, say: Say): readonly string[] {

@@ -35,7 +35,7 @@ export function lineGroup({ model, curve, name, print }: LineOfSheet): Group {
         {
             what: text(isArc(curve) ? 'Radius, everywhere' : 'Least radius'),
             ...(isArc(curve) ? {} : { along: lengthCell(least.point.x, print), depth: lengthCell(least.point.y, print) }),
-            radius: radiusCell(least.radius, print),
+            radius: isArc(curve) ? lengthCell(least.radius, print) : radiusCell(least.radius, print),
             note: text(sideInWords(curve.curvatureAt(least.distance))),
         },
         ...surveyOf(curve).map((feature): Row => featureRow(feature, print)),
