@@ -55,6 +55,7 @@ import { caseWithoutSize } from './places/case-without-size.js';
 import { joinedPartsApart } from './places/joined-parts-apart.js';
 import { noSizeLeft } from './places/no-size-left.js';
 import { noSuchPlace } from './places/no-such-place.js';
+import { onlyAStripLeft } from './places/only-a-strip-left.js';
 import { partOutsideCase } from './places/part-outside-case.js';
 import { partsOverlap } from './places/parts-overlap.js';
 import { placeUnclear } from './places/place-unclear.js';
@@ -128,6 +129,7 @@ export const rules: readonly Rule[] = [
     tooManyParts,
     noSuchPlace,
     caseWithoutSize,
+    onlyAStripLeft,
     partWithoutMaterial,
     unlikeLayers,
     largerThanSheet,
