@@ -57,3 +57,91 @@ describe('shelves', () => {
         ).toEqual([]);
     });
 });
+
+describe('several shelves of one statement', () => {
+    const tier = 'shelf Tier[4] clear equal\n load 35 lb/ft2 on Tier[1]\n load 45 lb/ft2 on Tier[3]\n load 40 lb/ft2 on Tier[4]';
+
+    it('are one finding about the worst, with the number of the others and a mend for all', async () => {
+        const { findings } = await analyseText(stand(tier));
+        const sags = findings.filter(({ code }) => code === 'STR-001');
+        expect(sags).toHaveLength(1);
+        expect(sags[0]!.message).toMatch(/^`Tier\[3\]` sags .*; so with 2 more of `Tier`, none worse$/);
+        expect(sags[0]!.hint).toContain('as it is it may span about');
+    });
+
+    it('count those that are allowed apart', async () => {
+        const allowed = `${tier}\n allow shelf-sags on Tier[3] because "behind doors"`;
+        const open = (await analyseText(stand(allowed))).findings.filter((one) => one.code === 'STR-001' && one.allowed === undefined);
+        expect(open.map(({ message }) => message)).toEqual([
+            expect.stringMatching(/^`Tier\[4\]` .*; so with 1 more of `Tier`, none worse$/),
+        ]);
+    });
+
+    it('the worst of those that break is told, with what each of them holds', async () => {
+        const loads = 'shelf Tier[2] clear equal\n load 300 lb on Tier[1]\n load 400 lb on Tier[2]';
+        const breaking = (await analyseText(stand(loads))).findings.filter(({ code }) => code === 'STR-003');
+        expect(breaking.map(({ message }) => message)).toEqual([
+            expect.stringMatching(/^`Tier\[2\]` may break under 400 lb: .*; so with 1 more of `Tier`, none worse$/),
+        ]);
+    });
+
+    it('need a nosing that is high enough for each', async () => {
+        const nosed = (load: string) =>
+            stand(
+                `shelf Tier[2] clear equal { edge front nosing 3/4in of Oak { high 1in } }\n load 30 lb on Tier[1]\n load ${load} on Tier[2]`,
+            );
+        const heightIn = async (text: string) => {
+            const [finding] = (await analyseText(text)).findings.filter(({ code }) => code === 'STR-002');
+            return /a nosing (.*)in high would do/.exec(finding?.hint ?? '')?.[1];
+        };
+        expect(await heightIn(nosed('55 lb'))).toBeDefined();
+        expect(await heightIn(nosed('55 lb'))).not.toBe(await heightIn(nosed('30 lb')));
+    });
+});
+
+describe('a shelf without a nosing', () => {
+    // Sag over span goes with the cube of the span (Wood Handbook FPL-GTR-282, Table 9-1): what the hint says is quiet, an inch more is not.
+    it('whose sag will be seen is told how far it may span', async () => {
+        const text = (width: string) => stand('shelf Low at 12in\n load 12 lb/ft2 on Low', width);
+        const [seen] = (await analyseText(text('36in'))).findings.filter(({ code }) => code === 'STR-002');
+        const span = Number(/may span about ([0-9]+)in$/.exec(seen?.hint ?? '')?.[1]);
+        const codesAt = async (clear: number) => (await analyseText(text(`${clear + 1.5}in`))).findings.map(({ code }) => code);
+        expect(await codesAt(span)).not.toContain('STR-002');
+        expect(await codesAt(span + 1)).toContain('STR-002');
+    });
+});
+
+describe('a material without a modulus', () => {
+    const ply = (units: string) =>
+        `${stand('shelf Low at 8in\n shelf Mid at 20in\n shelf High at 30in\n load 20 lb on every shelf', '36in', 'Ply').replace(
+            'goods Box',
+            'material Ply like HardwoodPlywood { thickness 3/4in }\ngoods Box',
+        )}\nproject "P" {\n ${units}\n build Stand\n}\n`;
+
+    it('is one note however many shelves are of it, with the words of plywood in the units of the project', async () => {
+        for (const [units, sample] of [
+            ['', 'modulusAlong 1200000 psi'],
+            ['units mm', 'modulusAlong 8000 MPa'],
+        ] as const) {
+            const notes = (await analyseText(ply(units))).findings.filter(({ code }) => code === 'STR-004');
+            expect(notes).toHaveLength(1);
+            expect(notes[0]!.message).toBe('`Low` carries 20 lb, and nothing says how stiff `Ply` is; so with 2 more of `Ply`');
+            expect(notes[0]!.hint).toContain(sample);
+            expect(notes[0]!.hint).not.toContain('modulusOfElasticity');
+        }
+    });
+
+    it('what the hint says mends it', async () => {
+        const mended = ply('').replace(
+            'like HardwoodPlywood {',
+            'like HardwoodPlywood { modulusAlong 1200000 psi  modulusAcross 600000 psi ',
+        );
+        expect((await analyseText(mended)).findings.map(({ code }) => code)).not.toContain('STR-004');
+    });
+});
+
+it('goods of which not one fits are no load', async () => {
+    const low = 'shelf Low at 36in\n top\n join top to every side with { glue }\n hold Box on Low';
+    const text = stand(low, '36in', 'Ply').replace('goods Box', 'material Ply like HardwoodPlywood { thickness 3/4in }\ngoods Box');
+    expect((await said(text)).filter((line) => / 0 Box/.test(line))).toEqual([]);
+});

@@ -157,6 +157,60 @@ describe('what stands under a shelf carries with it', () => {
     });
 });
 
+describe('what is not known is said', () => {
+    const plywood = (more: string, words = 'shelf Low at 12in of Ply { edge front band 1/4in of Oak }') =>
+        stand(words, 'load 20 lb/ft2 on Low').replace(
+            'material Oak',
+            `material Ply like HardwoodPlywood { thickness 3/4in   modulusAlong 1200000 psi ${more} }\nmaterial Oak`,
+        );
+    const verdictOf = ({ groups }: Sheet, ending: string) =>
+        groups[0]!.rows
+            .filter((row) => textIn(row, 'what').endsWith(ending))
+            .map((row) => [textIn(row, 'figures'), textIn(row, 'verdict')]);
+
+    it('a board without a known strength does not hold because its band does', async () => {
+        const sheet = await sheetOf(plywood(''));
+        expect(verdictOf(sheet, ': breaking')).toEqual([[expect.stringContaining('of Ply no strength is known'), 'not known']]);
+        expect(verdictOf(sheet, ': stress in Oak band')).toEqual([]);
+        const known = await sheetOf(plywood('modulusOfRupture 6000 psi'));
+        expect(verdictOf(known, ': breaking')).toEqual([]);
+        expect(verdictOf(known, ': stress in Ply')).toEqual([[expect.any(String), 'holds']]);
+    });
+
+    it('a modulus that the design states is from there, one that it inherits from the library', async () => {
+        const sourceOf = async (text: string, what: string) => {
+            const [group] = calculations(await sheetOf(text));
+            return textIn(group!.rows.find((row) => textIn(row, 'what').startsWith(`Modulus of elasticity of ${what}`))!, 'source');
+        };
+        expect(await sourceOf(plywood(''), 'Ply')).toMatch(/^stated in .*:1$/);
+        expect(await sourceOf(plywood('strengthSource "the mill"'), 'Ply')).toBe('the mill');
+        expect(await sourceOf(plywood(''), 'Oak')).toContain('Wood Handbook FPL-GTR-282 (2021), Table 5-3b');
+        const board = stand('shelf Low at 12in', 'load 20 lb/ft2 on Low');
+        expect(await sourceOf(board, 'Mdf')).toContain('Wood Handbook FPL-GTR-282 (2021), Table 12-1');
+        const weighed = board.replace('like FibreboardThreeQuarter', 'like FibreboardThreeQuarter { strengthSource "measured" }');
+        expect(await sourceOf(weighed, 'Mdf')).toContain('Wood Handbook FPL-GTR-282 (2021), Table 12-1');
+    });
+
+    it('a board on edge under it counts where its stiffness is known, and the sheet says where it is not', async () => {
+        const kick = 'shelf Low at 4in\n kick of Ply at 2in behind Low.front\n join kick to Low, every side with { glue }';
+        const [known] = calculations(await sheetOf(plywood('', kick)));
+        expect(known!.notes).toEqual([expect.stringContaining('Under it runs kick, which bends with it')]);
+        const [unknown] = calculations(await sheetOf(plywood('', kick).replace('modulusAlong 1200000 psi', '')));
+        expect(unknown!.notes).toEqual(['Under it runs kick, which is not counted on: nothing says how stiff Ply is.']);
+    });
+
+    it('one that is bent and glued up of layers carries as a straight one does', async () => {
+        const bowed = (more: string) =>
+            plywood(more, 'shelf Low at 4in\n kick of Ply layers 2 at 2in behind Bow\n join kick to Low, every side with { glue }').replace(
+                'depth 12in',
+                'depth Bow\n curve Bow of depth over width {\n from 12in at left\n to 12in at right\n arc out 1in\n }',
+            );
+        const [group] = calculations(await sheetOf(bowed('')));
+        expect(group!.notes).toEqual(['Under it runs kick, which bends with it. That it may also stand on the floor is not counted on.']);
+        expect(group!.rows.filter((row) => textIn(row, 'what').startsWith('kick: width'))).toHaveLength(2);
+    });
+});
+
 describe('all designs', async () => {
     const sheetKinds = documentKinds.filter(({ formats }) => formats.includes('json') && formats.includes('csv'));
 

@@ -46,8 +46,8 @@ export function explainSize(name: string, measure: Measure, analysis: Analysis, 
  * Explains how far a part sags: no size of the model, so that its calculation takes the place of a derivation.
  * @returns undefined for a part that carries nothing, or of which too little is known
  */
-export function explainSag(part: Path, { casework }: Analysis): SagExplanation | undefined {
-    const why = whySag(casework, part, {});
+export function explainSag(part: Path, analysis: Analysis): SagExplanation | undefined {
+    const why = whySag(analysis.casework, part, { locate: (span) => analysis.locate(span) });
     return why && { headline: `${part}.sag = ${why.sag}`, sag: why.sag, steps: why.lines.join('\n') };
 }
 

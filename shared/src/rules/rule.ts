@@ -72,6 +72,16 @@ export interface Found {
     readonly concerns?: readonly Path[];
     readonly related?: readonly { readonly span: Span; readonly message: string }[];
     readonly fix?: TextEdit;
+    /** Found of several parts, and said once. */
+    readonly saidOnce?: SaidOnce;
+}
+
+/** One mistake of which several findings are left once the allowed ones are set apart: the first that is reported speaks for all. */
+export interface SaidOnce {
+    /** What the findings of one mistake share; by itself, those on the same words are one. */
+    readonly key: string;
+    /** What the others are, behind their number: `of \`Tier\`, none worse`. */
+    readonly others: string;
 }
 
 export interface Finding extends Found {

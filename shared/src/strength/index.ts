@@ -40,10 +40,10 @@ export {
 } from './movement.js';
 export { type SagLimit, sagLimitOf, visibleSag } from './sag-limit.js';
 export type { Section } from './section.js';
-export { type ShelfStrip, sectionOf } from './shelf-section.js';
-export { leastNosing, type ShelfSag, type ShelfStrength, shelfStrengths } from './shelves.js';
+export { type ShelfStrip, sectionOf, type UncountedBearer } from './shelf-section.js';
+export { knownShelves, leastNosing, type ShelfSag, type ShelfStrength, shelfStrengths } from './shelves.js';
 export { areaOf, times, total, volumeOf } from './size-arithmetic.js';
-export { creepOf, ruptureFactors, ruptureOf, strengthSourceOf } from './stiffness.js';
+export { creepOf, modulusSourceOf, ruptureFactors, ruptureOf } from './stiffness.js';
 export { isSolidWood, measureProperty, roughThickness, sheetSizes, thingName, thingProperty, wordOf } from './thing-values.js';
 export {
     anchorPull,

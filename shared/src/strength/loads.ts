@@ -74,7 +74,7 @@ export function fitOf(goods: Thing, count: number | undefined, room: RoomOnPart)
     };
 }
 
-/** The loads of a part, each by itself, in the order of the text. Those that cannot be known are left out. */
+/** The loads of a part, each by itself, in the order of the text. Those that cannot be known are left out, and goods of which not one fits. */
 export function loadsOn(casework: Casework, part: Part): readonly PartLoad[] {
     return (carriedByPart(casework).get(part.path) ?? []).flatMap((load) => loadOf(casework, part, load) ?? []);
 }
@@ -96,7 +96,7 @@ function loadOf(casework: Casework, part: Part, load: CarriedLoad): PartLoad | u
     const goods = casework.things.get(load.goods);
     const room = roomOn(part);
     const fit = goods && fitOf(goods, load.count, room);
-    if (!fit || fit.mass === undefined || room.wide <= 0) return undefined;
+    if (!fit || fit.count <= 0 || fit.mass === undefined || room.wide <= 0) return undefined;
     const intensity = (fit.count * fit.mass * standardGravity) / room.wide;
     return { says: `${fit.count} ${goods.name}`, span, way: 'along', intensity, goods: { count: fit.count, mass: fit.mass } };
 }

@@ -5,7 +5,7 @@ import { type Beam, type BeamLoad, bendingOf, type Extreme, greatestMoment, grea
 import { loadsOn, type PartLoad, standardGravity } from './loads.js';
 import { massOfPart } from './mass.js';
 import { bendingStress } from './section.js';
-import { type ShelfStrip, sectionOf, stripsOfShelf } from './shelf-section.js';
+import { type ShelfStrip, sectionOf, stripsOfShelf, type UncountedBearer } from './shelf-section.js';
 import { longestStretch, type Stretch } from './shelf-supports.js';
 import { ruptureOf, shareOfRupture } from './stiffness.js';
 
@@ -28,8 +28,12 @@ export interface ShelfSag {
     readonly momentAt: (x: number) => number;
     /** Where that is greatest, and how great. */
     readonly greatestMoment: Extreme;
-    /** Of the strip that comes nearest to breaking; undefined where no strength is known. */
+    /** Of the strip that comes nearest to breaking, of those whose strength is known; undefined where none is. */
     readonly stress: StripStress | undefined;
+    /** What it is made of and nothing says at what stress it breaks. */
+    readonly strengthUnknown: readonly Thing[];
+    /** Boards on edge under it that are not counted on. */
+    readonly uncounted: readonly UncountedBearer[];
 }
 
 export interface StripStress {
@@ -61,6 +65,11 @@ export function shelfStrengths(casework: Casework): readonly ShelfStrength[] {
     return shelves;
 }
 
+/** Those whose stiffness is known. */
+export function knownShelves(casework: Casework): readonly ShelfSag[] {
+    return shelfStrengths(casework).filter((shelf) => shelf.is === 'known');
+}
+
 function strengthOf(casework: Casework, part: Part): ShelfStrength | undefined {
     if (part.directions.thickness !== 'z' || part.directions.length !== 'x') return undefined;
     const [first, ...others] = loadsOn(casework, part);
@@ -77,6 +86,10 @@ function strengthOf(casework: Casework, part: Part): ShelfStrength | undefined {
         ...shelf,
         ...worst,
         stress: stressOf(casework, worst.stresses),
+        strengthUnknown: [...new Set(section.strips.map(({ material }) => material))].filter(
+            (one) => ruptureOf(casework, one) === undefined,
+        ),
+        uncounted: section.uncounted,
     };
 }
 

@@ -1,5 +1,5 @@
 /** How stiff and how strong materials are in bending, and how much more they give over the years. Megapascals. */
-import type { Casework, Thing } from '../casework/index.js';
+import type { Casework, Span, Thing } from '../casework/index.js';
 import { dimension, real } from '../quantity/index.js';
 import { isSolidWood, measureProperty, thingProperty, wordOf } from './thing-values.js';
 
@@ -24,11 +24,23 @@ function bearerOf(casework: Casework, material: Thing): Thing | undefined {
  * The modulus of elasticity in bending, with its grain along the span or across it. Of solid wood only along the grain; of plywood that of
  * its face grain. Undefined where nothing says it.
  */
-export function modulusOf(casework: Casework, material: Thing, way: WayOfGrain): number | undefined {
+export function modulusOf(casework: Casework, material: Thing, way: WayOfGrain): Modulus | undefined {
     const bearer = bearerOf(casework, material);
-    if (isSolidWood(material)) return way === 'across' ? undefined : pressureOf(bearer, 'modulusOfElasticity');
-    const byGrain = way === 'none' ? undefined : pressureOf(bearer, way === 'along' ? 'modulusAlong' : 'modulusAcross');
-    return byGrain ?? pressureOf(bearer, 'modulusOfElasticity');
+    if (isSolidWood(material)) return way === 'across' ? undefined : modulusNamed(bearer, 'modulusOfElasticity');
+    const byGrain = way === 'none' ? undefined : modulusNamed(bearer, way === 'along' ? 'modulusAlong' : 'modulusAcross');
+    return byGrain ?? modulusNamed(bearer, 'modulusOfElasticity');
+}
+
+/** A modulus of elasticity, and where the text says it. */
+export interface Modulus {
+    readonly megapascals: number;
+    readonly span: Span;
+}
+
+function modulusNamed(thing: Thing | undefined, name: string): Modulus | undefined {
+    const megapascals = pressureOf(thing, name);
+    const value = thing?.properties.get(name);
+    return megapascals === undefined || !value ? undefined : { megapascals, span: value.span };
 }
 
 export interface Creep {
@@ -57,10 +69,23 @@ export function ruptureOf(casework: Casework, material: Thing): number | undefin
     return pressureOf(bearerOf(casework, material), 'modulusOfRupture');
 }
 
-/** Where the stiffness and strength of a material come from, in the words of the library or the shop. */
-export function strengthSourceOf(casework: Casework, material: Thing): string | undefined {
-    const bearer = bearerOf(casework, material);
-    return wordOf(bearer?.properties.get('strengthSource')) ?? wordOf(bearer?.properties.get('source'));
+/**
+ * Where a modulus of a material comes from, in the words that stand with it: those of the library for one that is inherited from there.
+ * @param modulus where the text says it
+ * @returns undefined where the words of its `source` speak of something else, or there are none: then its place is all that is known
+ */
+export function modulusSourceOf(casework: Casework, material: Thing, modulus: Span): string | undefined {
+    const declared = [...casework.design.declarations.values()].find(({ span }) => isIn(span, modulus));
+    const stating = (declared && casework.things.get(declared.id)) ?? bearerOf(casework, material);
+    const ofStrength = stating?.properties.get('strengthSource');
+    // what one text says of the strengths of a material holds for those that are made like it there, each with its own numbers
+    if (ofStrength?.span.file === modulus.file) return wordOf(ofStrength);
+    const ofAll = stating?.properties.get('source');
+    return ofAll && declared && isIn(declared.span, ofAll.span) ? wordOf(ofAll) : undefined;
+}
+
+function isIn(around: Span, { file, start, end }: Span): boolean {
+    return around.file === file && around.start <= start && end <= around.end;
 }
 
 /** What average breaking stress is multiplied by, and divided by, for what a board may carry for years. */

@@ -1,6 +1,6 @@
 /** The section of a shelf, strip by strip, and its stiffness at places along it. */
-import { creepOf, type Section, type ShelfSag, type ShelfStrip, sectionOf, strengthSourceOf } from '../../strength/index.js';
-import type { ShelfContext } from './shelf-steps.js';
+import { creepOf, modulusSourceOf, type Section, type ShelfSag, type ShelfStrip, sectionOf } from '../../strength/index.js';
+import { placeInWords, type ShelfContext } from './shelf-context.js';
 import { digits, type Step, sayFigure, type Units } from './worked.js';
 
 type When = 'at once' | 'in years';
@@ -87,9 +87,10 @@ function plainFigures(strip: ShelfStrip, depth: number, { units }: ShelfContext)
 }
 
 /** Its sizes and its modulus. */
-function stripSteps(strip: ShelfStrip, number: number, depth: number, { casework, units }: ShelfContext, when: When): readonly Step[] {
+function stripSteps(strip: ShelfStrip, number: number, depth: number, context: ShelfContext, when: When): readonly Step[] {
+    const { units, casework } = context;
     const { factor, source: creepSource } = creepOf(strip.material);
-    const source = strengthSourceOf(casework, strip.material);
+    const source = modulusSourceOf(casework, strip.material, strip.modulusSpan) ?? `stated in ${placeInWords(strip.modulusSpan, context)}`;
     if (when === 'in years') {
         return [
             {
@@ -115,7 +116,7 @@ function stripSteps(strip: ShelfStrip, number: number, depth: number, { casework
             symbol: `E${number}`,
             what: `Modulus of elasticity of ${strip.material.name}${strip.role === 'core' ? ' along the span' : ''}`,
             result: units.stress(strip.modulus),
-            ...(source === undefined ? {} : { source }),
+            source,
         },
     ];
 }

@@ -1,15 +1,9 @@
 /** The calculation of one shelf, step by step: what it carries, how stiff its section is, how far it sags, how near it is to breaking. */
-import type { Casework } from '../../casework/index.js';
-import { ruptureFactors, ruptureOf, type SagLimit, type ShelfSag, sectionOf, standardGravity, visibleSag } from '../../strength/index.js';
+import type { Thing } from '../../casework/index.js';
+import { ruptureFactors, ruptureOf, type ShelfSag, sectionOf, standardGravity, visibleSag } from '../../strength/index.js';
 import { isOneDepth, sagByQuarters, sectionSteps, stationSteps } from './section-steps.js';
+import type { ShelfContext } from './shelf-context.js';
 import { digits, judged, type Step, sayFigure, type Units } from './worked.js';
-
-/** What a shelf is worked out with. */
-export interface ShelfContext {
-    readonly casework: Casework;
-    readonly units: Units;
-    readonly limit: SagLimit;
-}
 
 export function shelfSteps(shelf: ShelfSag, context: ShelfContext): readonly Step[] {
     return [
@@ -170,11 +164,13 @@ function sagFormula(shelf: ShelfSag, units: Units, rigidity: 'EI' | 'EI years'):
 const unknownStrength = { what: 'breaking', figures: 'nothing says at what stress its materials break' };
 
 function stressSteps(shelf: ShelfSag, { casework, units }: ShelfContext): readonly Step[] {
-    const { stress: found, greatestMoment } = shelf;
+    const { stress: found, greatestMoment, strengthUnknown } = shelf;
     if (!found) {
         return [{ what: 'Breaking', figures: unknownStrength.figures, verdict: 'not known', judged: unknownStrength }];
     }
     const { strip, stress, allowable } = found;
+    const holds = stress <= allowable;
+    const judgement = judged(`stress in ${strip.name}`, units.stress(stress), units.stress(allowable));
     const length = digits(units.length(shelf.span).value);
     const rupture = ruptureOf(casework, strip.material) ?? Number.NaN;
     const { weakest, duration, partial } = ruptureFactors(strip.material);
@@ -206,8 +202,21 @@ function stressSteps(shelf: ShelfSag, { casework, units }: ShelfContext): readon
             figures: `${digits(units.stress(rupture).value)} × ${weakest.toFixed(3)} × ${duration} / ${partial}`,
             result: units.stress(allowable),
             source: 'average breaking stress R of the material; from memory: spread by Wood Handbook, Table 5-6, duration and safety by Eurocode 5, Tables 3.1 and 2.3',
-            verdict: stress <= allowable ? 'holds' : 'fails',
-            judged: judged(`stress in ${strip.name}`, units.stress(stress), units.stress(allowable)),
+            verdict: holds ? 'holds' : 'fails',
+            // that one strip holds says nothing of the others
+            ...(holds && strengthUnknown.length > 0 ? {} : { judged: judgement }),
         },
+        ...(holds && strengthUnknown.length > 0 ? [unknownStrengthStep(strengthUnknown, judgement)] : []),
     ];
+}
+
+/** Only some of what it is made of has a known strength: whether the shelf holds is not known. */
+function unknownStrengthStep(materials: readonly Thing[], { what, figures }: NonNullable<Step['judged']>): Step {
+    const unknown = `of ${materials.map(({ name }) => name).join(' and ')} no strength is known`;
+    return {
+        what: 'Breaking, as a whole',
+        figures: unknown,
+        verdict: 'not known',
+        judged: { what: 'breaking', figures: `${unknown}; ${what} ${figures}` },
+    };
 }

@@ -10,7 +10,7 @@ import {
     shelfStrengths,
     wayOf,
 } from '../../strength/index.js';
-import type { DocumentOptions } from '../document-options.js';
+import type { DocumentOptions, Locate } from '../document-options.js';
 import { onlyBuilt } from '../only-built.js';
 import { namesInWords, partNamer } from '../part-names.js';
 import { type PrintStyle, printStyle } from '../print-style.js';
@@ -30,11 +30,11 @@ export interface Calculation {
 }
 
 /** Of all that is built; undefined where nothing of it is to carry anything, and no case is known well enough to say how it stands. */
-export function strengthSheet(evaluated: Casework, options: Pick<DocumentOptions, 'units'>): Sheet | undefined {
+export function strengthSheet(evaluated: Casework, options: Pick<DocumentOptions, 'units' | 'locate'>): Sheet | undefined {
     const casework = onlyBuilt(evaluated);
     const print = printStyle(casework, options);
     const calculations = [
-        ...shelfCalculations(casework, print),
+        ...shelfCalculations(casework, print, options.locate),
         ...standingCalculations(casework, print),
         ...movementCalculations(casework, print),
         ...carryingCalculations(casework, print),
@@ -73,9 +73,9 @@ function groupOf({ heading, steps, notes }: Calculation): Group {
 }
 
 /** Shelves whose calculation is the same, step by step, are one. */
-function shelfCalculations(casework: Casework, print: PrintStyle): readonly Calculation[] {
+function shelfCalculations(casework: Casework, print: PrintStyle, locate: Locate): readonly Calculation[] {
     const nameOf = partNamer(casework);
-    const context = { casework, units: unitsOf(print), limit: sagLimitOf(casework) };
+    const context = { casework, units: unitsOf(print), limit: sagLimitOf(casework), locate };
     const alike = new Map<string, { readonly shelf: ShelfStrength; readonly steps: readonly Step[]; readonly names: string[] }>();
     for (const shelf of shelfStrengths(casework)) {
         const steps = shelf.is === 'known' ? shelfSteps(shelf, context) : unknownSteps(shelf);
@@ -96,10 +96,17 @@ function unknownSteps({ material }: Extract<ShelfStrength, { readonly is: 'unkno
     return [{ what: 'Sags', figures: reason, verdict: 'not known', judged: { what: 'sag', figures: reason } }];
 }
 
-function shelfNotes({ strips }: ShelfSag): readonly string[] {
-    const bearers = strips.filter(({ role }) => role === 'bearer').map(({ name }) => name);
-    if (bearers.length === 0) return [];
-    return [`Under it runs ${bearers.join(' and ')}, which bends with it. That it may also stand on the floor is not counted on.`];
+function shelfNotes({ strips, uncounted }: ShelfSag): readonly string[] {
+    const bearers = [...new Set(strips.filter(({ role }) => role === 'bearer').map(({ name }) => name))];
+    return [
+        ...(bearers.length === 0
+            ? []
+            : [`Under it runs ${bearers.join(' and ')}, which bends with it. That it may also stand on the floor is not counted on.`]),
+        ...uncounted.map(({ part, material }) => {
+            const reason = material ? `nothing says how stiff ${material.name} is` : 'how thick it is, or of what, is not known';
+            return `Under it runs ${part.name}, which is not counted on: ${reason}.`;
+        }),
+    ];
 }
 
 /** Each case that stands on the floor. */

@@ -14,11 +14,11 @@ export interface SagInWords {
 }
 
 /** The sag of a part that carries something; undefined for one that carries nothing, or of which too little is known. */
-export function whySag(casework: Casework, path: Path, options: Pick<DocumentOptions, 'units'>): SagInWords | undefined {
+export function whySag(casework: Casework, path: Path, options: Pick<DocumentOptions, 'units' | 'locate'>): SagInWords | undefined {
     const shelf = shelfStrengths(casework).find(({ part }) => part.path === path);
     if (shelf?.is !== 'known') return undefined;
     const units = unitsOf(printStyle(casework, options));
-    const steps = shelfSteps(shelf, { casework, units, limit: sagLimitOf(casework) });
+    const steps = shelfSteps(shelf, { casework, units, limit: sagLimitOf(casework), locate: options.locate });
     return {
         sag: `${sayFigure(units.length(shelf.sagAtOnce))} at once, ${sayFigure(units.length(shelf.sagInYears))} in years`,
         lines: steps.map(lineOf),

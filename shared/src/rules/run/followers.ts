@@ -48,17 +48,22 @@ function isIn(words: Span, gap: Span): boolean {
 }
 
 /**
- * Drops repeats of a finding: the parts of an array, of two builds and of `every` share the words that are flagged. The first is kept.
+ * Drops repeats of a finding: the parts of an array, of two builds and of `every` share the words that are flagged. The first is kept, and
+ * says how many others there are where its rule has words for them.
  * What is allowed and what is not are counted apart, so that an allowance for one part of an array does not hide the others.
  */
 export function dropRepeats(findings: readonly Finding[]): readonly Finding[] {
-    const said = new Set<string>();
-    return findings.filter(({ code, span, allowed }) => {
-        const key = `${code} ${allowed === undefined ? 'open' : 'allowed'} ${placeOf(span)}`;
-        if (said.has(key)) return false;
-        said.add(key);
-        return true;
-    });
+    const said = new Map<string, { readonly first: Finding; others: number }>();
+    for (const finding of findings) {
+        const { code, span, allowed, saidOnce } = finding;
+        const key = `${code} ${allowed === undefined ? 'open' : 'allowed'} ${saidOnce?.key ?? placeOf(span)}`;
+        const known = said.get(key);
+        if (known) known.others++;
+        else said.set(key, { first: finding, others: 0 });
+    }
+    return [...said.values()].map(({ first, others }) =>
+        first.saidOnce && others > 0 ? { ...first, message: `${first.message}; so with ${others} more ${first.saidOnce.others}` } : first,
+    );
 }
 
 function placeOf({ file, start, end }: Span): string {

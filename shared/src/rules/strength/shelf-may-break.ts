@@ -1,6 +1,7 @@
-import { shelfStrengths } from '../../strength/index.js';
+import { knownShelves } from '../../strength/index.js';
 import { defineRule } from '../define-rule.js';
 import { forceInWords } from '../inspection/force-words.js';
+import { worstFirst } from '../inspection/shelf-groups.js';
 
 export const shelfMayBreak = defineRule({
     code: 'STR-003',
@@ -14,7 +15,7 @@ export const shelfMayBreak = defineRule({
     source: {
         kind: 'handbook',
         citation:
-            'Average strengths by Wood Handbook FPL-GTR-282; spread from memory of its Table 5-6; duration and partial factor from memory of Eurocode 5, Tables 3.1 and 2.3',
+            'Average strengths by Wood Handbook FPL-GTR-282; spread by its Table 5-6 (from memory); duration and partial factor by Eurocode 5, Tables 3.1 and 2.3 (from memory)',
         value: '0.34 of the average breaking stress for wood and plywood, 0.17 for particleboard, 0.11 for fibreboard',
     },
     fix: 'none',
@@ -51,10 +52,17 @@ case Stand of Mdf {
         ],
     },
     check(casework, report) {
-        for (const shelf of shelfStrengths(casework)) {
-            if (shelf.is !== 'known' || !shelf.stress || shelf.stress.stress <= shelf.stress.allowable) continue;
+        const breaking = knownShelves(casework).flatMap((shelf) =>
+            shelf.stress && shelf.stress.stress > shelf.stress.allowable ? [{ ...shelf, stress: shelf.stress }] : [],
+        );
+        const ranked = worstFirst(
+            breaking,
+            ({ stress }) => stress.stress / stress.allowable,
+            ({ loadForce, stress }, others: number = Number.POSITIVE_INFINITY) =>
+                Math.min(others, (loadForce * stress.allowable) / stress.stress),
+        );
+        for (const { shelf, mend: holds, saidOnce } of ranked) {
             const { strip, stress, allowable } = shelf.stress;
-            const holds = (shelf.loadForce * allowable) / stress;
             report({
                 span: shelf.part.nameSpan,
                 part: shelf.part.path,
@@ -63,6 +71,7 @@ case Stand of Mdf {
                 needed: `at most about ${forceInWords(holds, casework)}`,
                 hint: 'make the span shorter, the board thicker, or the load less',
                 related: [{ span: shelf.load.span, message: 'what it carries' }],
+                saidOnce,
             });
         }
     },

@@ -1,8 +1,9 @@
-import { sagLimitOf, shelfStrengths, visibleSag } from '../../strength/index.js';
+import { knownShelves, sagLimitOf, visibleSag } from '../../strength/index.js';
 import { defineRule } from '../define-rule.js';
 import { shareOfSpan } from '../inspection/force-words.js';
-import { nosingInWords } from '../inspection/nosing-words.js';
+import { worstFirst } from '../inspection/shelf-groups.js';
 import { speakerFor } from '../inspection/speaker.js';
+import { type Stiffening, stiffeningInWords, stiffeningOf } from '../inspection/stiffening-words.js';
 
 export const shelfSagsVisibly = defineRule({
     code: 'STR-002',
@@ -55,17 +56,24 @@ case Bookcase of Mdf {
     check(casework, report) {
         const speaker = speakerFor(casework);
         const { share } = sagLimitOf(casework);
-        for (const shelf of shelfStrengths(casework)) {
-            if (shelf.is !== 'known' || shelf.sagAtOnce > shelf.span * share || shelf.sagInYears <= shelf.span * visibleSag) continue;
-            const nosing = nosingInWords(casework, shelf, 'sagInYears', shelf.span * visibleSag, speaker);
+        const seen = knownShelves(casework).filter(
+            ({ sagAtOnce, sagInYears, span }) => sagAtOnce <= span * share && sagInYears > span * visibleSag,
+        );
+        const ranked = worstFirst(
+            seen,
+            ({ sagInYears, span }) => sagInYears / span,
+            (shelf, others: Stiffening | undefined) => stiffeningOf(casework, shelf, { when: 'sagInYears', share: visibleSag }, others),
+        );
+        for (const { shelf, mend, saidOnce } of ranked) {
             report({
                 span: shelf.part.nameSpan,
                 part: shelf.part.path,
                 message: `\`${shelf.part.name}\` holds ${shelf.load.says}, and in years its sag of ${speaker.millimetres(shelf.sagInYears)} will be seen`,
                 found: `${speaker.millimetres(shelf.sagInYears)}, ${shareOfSpan(shelf.sagInYears, shelf.span)}`,
                 needed: `at most ${speaker.millimetres(shelf.span * visibleSag)}, ${shareOfSpan(shelf.span * visibleSag, shelf.span)}, to look straight`,
-                ...(nosing === undefined ? {} : { hint: nosing }),
+                hint: stiffeningInWords(mend, casework, speaker),
                 related: [{ span: shelf.load.span, message: 'what it carries' }],
+                saidOnce,
             });
         }
     },

@@ -1,9 +1,9 @@
-import type { Casework } from '../../casework/index.js';
-import { type ShelfSag, sagLimitOf, shelfStrengths } from '../../strength/index.js';
+import { knownShelves, sagLimitOf } from '../../strength/index.js';
 import { defineRule } from '../define-rule.js';
 import { shareOfSpan } from '../inspection/force-words.js';
-import { nosingInWords } from '../inspection/nosing-words.js';
-import { type Speaker, speakerFor } from '../inspection/speaker.js';
+import { worstFirst } from '../inspection/shelf-groups.js';
+import { speakerFor } from '../inspection/speaker.js';
+import { type Stiffening, stiffeningInWords, stiffeningOf } from '../inspection/stiffening-words.js';
 
 export const shelfSags = defineRule({
     code: 'STR-001',
@@ -59,8 +59,13 @@ case Bookcase of Mdf {
     check(casework, report) {
         const speaker = speakerFor(casework);
         const { share } = sagLimitOf(casework);
-        for (const shelf of shelfStrengths(casework)) {
-            if (shelf.is !== 'known' || shelf.sagAtOnce <= shelf.span * share) continue;
+        const sagging = knownShelves(casework).filter(({ sagAtOnce, span }) => sagAtOnce > span * share);
+        const ranked = worstFirst(
+            sagging,
+            ({ sagAtOnce, span }) => sagAtOnce / span,
+            (shelf, others: Stiffening | undefined) => stiffeningOf(casework, shelf, { when: 'sagAtOnce', share }, others),
+        );
+        for (const { shelf, mend, saidOnce } of ranked) {
             const limit = shelf.span * share;
             report({
                 span: shelf.part.nameSpan,
@@ -68,16 +73,10 @@ case Bookcase of Mdf {
                 message: `\`${shelf.part.name}\` sags ${speaker.millimetres(shelf.sagAtOnce)} under ${shelf.load.says}, and ${speaker.millimetres(shelf.sagInYears)} in years`,
                 found: `${speaker.millimetres(shelf.sagAtOnce)}, ${shareOfSpan(shelf.sagAtOnce, shelf.span)}`,
                 needed: `at most ${speaker.millimetres(limit)}, ${shareOfSpan(limit, shelf.span)}`,
-                hint: hintFor(casework, shelf, limit, speaker),
+                hint: stiffeningInWords(mend, casework, speaker),
                 related: [{ span: shelf.load.span, message: 'what it carries' }],
+                saidOnce,
             });
         }
     },
 });
-
-function hintFor(casework: Casework, shelf: ShelfSag, limit: number, speaker: Speaker): string {
-    const nosing = nosingInWords(casework, shelf, 'sagAtOnce', limit, speaker);
-    const span = shelf.span * (limit / shelf.sagAtOnce) ** (1 / 3);
-    const shorter = `as it is it may span about ${speaker.millimetres(Math.floor(span / 25.4) * 25.4)}`;
-    return `${nosing ?? 'a nosing on edge, a rail or a divider under it, or a thicker board carries more'}; ${shorter}`;
-}
