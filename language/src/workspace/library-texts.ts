@@ -40,28 +40,28 @@ fastener WoodScrew5 : screw {
 fastener WoodScrew6 : screw {
     size #6   diameter 0.138in   rolledRoot 0.113in   cutRoot 0.094in
     source "ASME B18.6.1: 0.060 in and 0.013 in for each number"
-    rootSource "rolled from memory of ANSI/AWC NDS-2018, Appendix L, Table L3; cut thread by a trade table: about two thirds of the shank"
+    rootSource "ANSI/AWC NDS-2018, Appendix L, Table L3, for rolled thread (from memory); cut thread by a trade table: about two thirds of the shank"
 }
 
 /// Wood screw number 7.
 fastener WoodScrew7 : screw {
     size #7   diameter 0.151in   rolledRoot 0.122in
     source "ASME B18.6.1: 0.060 in and 0.013 in for each number"
-    rootSource "from memory of ANSI/AWC NDS-2018, Appendix L, Table L3"
+    rootSource "ANSI/AWC NDS-2018, Appendix L, Table L3 (from memory)"
 }
 
 /// Wood screw number 8.
 fastener WoodScrew8 : screw {
     size #8   diameter 0.164in   rolledRoot 0.131in   cutRoot 0.112in
     source "ASME B18.6.1: 0.060 in and 0.013 in for each number"
-    rootSource "rolled from memory of ANSI/AWC NDS-2018, Appendix L, Table L3; cut thread by a trade table: about two thirds of the shank"
+    rootSource "ANSI/AWC NDS-2018, Appendix L, Table L3, for rolled thread (from memory); cut thread by a trade table: about two thirds of the shank"
 }
 
 /// Wood screw number 9.
 fastener WoodScrew9 : screw {
     size #9   diameter 0.177in   rolledRoot 0.142in
     source "ASME B18.6.1: 0.060 in and 0.013 in for each number"
-    rootSource "from memory of ANSI/AWC NDS-2018, Appendix L, Table L3"
+    rootSource "ANSI/AWC NDS-2018, Appendix L, Table L3 (from memory)"
 }
 
 /// Wood screw number 10.
@@ -75,42 +75,42 @@ fastener WoodScrew10 : screw {
 fastener WoodScrew12 : screw {
     size #12   diameter 0.216in   rolledRoot 0.171in   cutRoot 0.148in
     source "ASME B18.6.1: 0.060 in and 0.013 in for each number"
-    rootSource "rolled from memory of ANSI/AWC NDS-2018, Appendix L, Table L3; cut thread by a trade table: about two thirds of the shank"
+    rootSource "ANSI/AWC NDS-2018, Appendix L, Table L3, for rolled thread (from memory); cut thread by a trade table: about two thirds of the shank"
 }
 
 /// Wood screw number 14.
 fastener WoodScrew14 : screw {
     size #14   diameter 0.242in   rolledRoot 0.196in   cutRoot 0.165in
     source "ASME B18.6.1: 0.060 in and 0.013 in for each number"
-    rootSource "rolled from memory of ANSI/AWC NDS-2018, Appendix L, Table L3; cut thread by a trade table: about two thirds of the shank"
+    rootSource "ANSI/AWC NDS-2018, Appendix L, Table L3, for rolled thread (from memory); cut thread by a trade table: about two thirds of the shank"
 }
 
 /// Wood screw number 16.
 fastener WoodScrew16 : screw {
     size #16   diameter 0.268in   rolledRoot 0.209in   cutRoot 0.184in
     source "ASME B18.6.1: 0.060 in and 0.013 in for each number"
-    rootSource "rolled from memory of ANSI/AWC NDS-2018, Appendix L, Table L3; cut thread by a trade table: about two thirds of the shank"
+    rootSource "ANSI/AWC NDS-2018, Appendix L, Table L3, for rolled thread (from memory); cut thread by a trade table: about two thirds of the shank"
 }
 
 /// Wood screw number 18.
 fastener WoodScrew18 : screw {
     size #18   diameter 0.294in   rolledRoot 0.232in
     source "ASME B18.6.1: 0.060 in and 0.013 in for each number"
-    rootSource "from memory of ANSI/AWC NDS-2018, Appendix L, Table L3"
+    rootSource "ANSI/AWC NDS-2018, Appendix L, Table L3 (from memory)"
 }
 
 /// Wood screw number 20.
 fastener WoodScrew20 : screw {
     size #20   diameter 0.320in   rolledRoot 0.255in
     source "ASME B18.6.1: 0.060 in and 0.013 in for each number"
-    rootSource "from memory of ANSI/AWC NDS-2018, Appendix L, Table L3"
+    rootSource "ANSI/AWC NDS-2018, Appendix L, Table L3 (from memory)"
 }
 
 /// Wood screw number 24.
 fastener WoodScrew24 : screw {
     size #24   diameter 0.372in   rolledRoot 0.298in
     source "ASME B18.6.1: 0.060 in and 0.013 in for each number"
-    rootSource "from memory of ANSI/AWC NDS-2018, Appendix L, Table L3"
+    rootSource "ANSI/AWC NDS-2018, Appendix L, Table L3 (from memory)"
 }
 
 // ------------------------------------------------------------------ biscuits
@@ -119,13 +119,13 @@ fastener WoodScrew24 : screw {
 /// Biscuit number 0.
 fastener Biscuit0 : biscuit {
     size #0   length 47mm   width 15mm   thickness 4mm   depth 8mm
-    source "from memory of the trade size"
+    source "trade size (from memory)"
 }
 
 /// Biscuit number 10.
 fastener Biscuit10 : biscuit {
     size #10   length 53mm   width 19mm   thickness 4mm   depth 10mm
-    source "from memory of the trade size"
+    source "trade size (from memory)"
 }
 
 /// Biscuit number 20.
@@ -198,6 +198,8 @@ fastener DowelThreeEighths : dowel {
 // \`statistic\` says what the strengths are: average (half the boards are weaker), minimum (what a delivery must reach),
 // or design (what an engineer may count on, already reduced). The sag of two boards is compared only under one statistic.
 // A panel's \`modulusOfElasticity\` is that of a bending test; plywood has one along the face grain and one across it.
+// Plywood with hardwood faces and birch plywood have none here: no figure is published that holds for all of either. Ask the mill, and state
+// \`modulusAlong\`, \`modulusAcross\` and \`modulusOfRupture\` with a \`strengthSource\`.
 edition 1
 
 // ------------------------------------------------------------------ by the name on the rack
@@ -231,7 +233,7 @@ material Fibreboard : fibreboard {
     density 48 lb/ft3   sheet 49in x 97in
     source "common practice, no source: 46 to 50 lb/ft3"
     statistic average   modulusOfElasticity 520000 psi   modulusOfRupture 5200 psi
-    strengthSource "from memory of Wood Handbook FPL-GTR-282 (2021), Table 12-1"
+    strengthSource "Wood Handbook FPL-GTR-282 (2021), Table 12-1 (from memory)"
 }
 
 /// Fibreboard 3/4in thick, as delivered within the tolerance of its standard.
@@ -271,7 +273,7 @@ material Hardboard : hardboard {
 /// Sanded softwood plywood, 5/8in. Stiffness is that of the whole panel, of an assumed solid board of its nominal thickness.
 material SoftwoodPlywoodFiveEighths like SoftwoodPlywood {
     thickness 5/8in   actual 5/8in ± 1/64in
-    actualSource "from memory of NIST PS 1 (2009, 2019): sanded panels up to 3/4 in"
+    actualSource "NIST PS 1 (2009, 2019): sanded panels up to 3/4 in (from memory)"
     statistic design   modulusAlong 942080 psi   modulusAcross 198656 psi
     strengthSource "APA Panel Design Specification (2008), Table 4B: EI for a foot of width over the cube of the thickness"
 }
@@ -295,63 +297,63 @@ material SoftwoodPlywoodThreeQuarter like SoftwoodPlywoodFiveEighths {
 material ParticleboardM1Of1999 : particleboard {
     grade "M-1"   sheet 49in x 97in
     statistic average   modulusOfElasticity 1725 MPa   modulusOfRupture 11.0 MPa   internalBond 0.40 MPa
-    source "from memory of ANSI A208.1-1999; sheet by common practice, no source"
+    source "ANSI A208.1-1999 (from memory); sheet by common practice, no source"
 }
 
 /// Particleboard of medium density, grade M-S, between M-1 and M-2.
 material ParticleboardMSOf1999 : particleboard {
     grade "M-S"   sheet 49in x 97in   screwFace 900 N   screwEdge 800 N
     statistic average   modulusOfElasticity 1900 MPa   modulusOfRupture 12.5 MPa   internalBond 0.40 MPa
-    source "from memory of ANSI A208.1-1999; sheet by common practice, no source"
+    source "ANSI A208.1-1999 (from memory); sheet by common practice, no source"
 }
 
 /// Particleboard of medium density, grade M-2: the usual one for casework.
 material ParticleboardM2Of1999 : particleboard {
     grade "M-2"   density 45 lb/ft3   sheet 49in x 97in   screwFace 1000 N   screwEdge 900 N
     statistic average   modulusOfElasticity 2250 MPa   modulusOfRupture 14.5 MPa   internalBond 0.45 MPa
-    source "ANSI A208.1-1999; internal bond from memory of it; density and sheet by common practice, no source"
+    source "ANSI A208.1-1999; its internal bond (from memory); density and sheet by common practice, no source"
 }
 
 /// Particleboard of medium density, grade M-3.
 material ParticleboardM3Of1999 : particleboard {
     grade "M-3"   sheet 49in x 97in   screwFace 1100 N   screwEdge 1000 N
     statistic average   modulusOfElasticity 2750 MPa   modulusOfRupture 16.5 MPa   internalBond 0.55 MPa
-    source "from memory of ANSI A208.1-1999; sheet by common practice, no source"
+    source "ANSI A208.1-1999 (from memory); sheet by common practice, no source"
 }
 
 /// Particleboard of high density, grade H-1.
 material ParticleboardH1Of1999 : particleboard {
     grade "H-1"   sheet 49in x 97in   screwFace 1800 N   screwEdge 1325 N
     statistic average   modulusOfElasticity 2400 MPa   modulusOfRupture 16.5 MPa   internalBond 0.90 MPa
-    source "from memory of ANSI A208.1-1999; sheet by common practice, no source"
+    source "ANSI A208.1-1999 (from memory); sheet by common practice, no source"
 }
 
 /// Particleboard of high density, grade H-2.
 material ParticleboardH2Of1999 : particleboard {
     grade "H-2"   sheet 49in x 97in   screwFace 1900 N   screwEdge 1550 N
     statistic average   modulusOfElasticity 2400 MPa   modulusOfRupture 20.5 MPa   internalBond 0.90 MPa
-    source "from memory of ANSI A208.1-1999; sheet by common practice, no source"
+    source "ANSI A208.1-1999 (from memory); sheet by common practice, no source"
 }
 
 /// Particleboard of high density, grade H-3.
 material ParticleboardH3Of1999 : particleboard {
     grade "H-3"   sheet 49in x 97in   screwFace 2000 N   screwEdge 1550 N
     statistic average   modulusOfElasticity 2750 MPa   modulusOfRupture 23.5 MPa   internalBond 1.00 MPa
-    source "from memory of ANSI A208.1-1999; sheet by common practice, no source"
+    source "ANSI A208.1-1999 (from memory); sheet by common practice, no source"
 }
 
 /// Particleboard of low density, grade LD-1: door cores.
 material ParticleboardLD1Of1999 : particleboard {
     grade "LD-1"   sheet 49in x 97in   screwFace 400 N
     statistic average   modulusOfElasticity 550 MPa   modulusOfRupture 3.0 MPa   internalBond 0.10 MPa
-    source "from memory of ANSI A208.1-1999; sheet by common practice, no source"
+    source "ANSI A208.1-1999 (from memory); sheet by common practice, no source"
 }
 
 /// Particleboard of low density, grade LD-2: door cores.
 material ParticleboardLD2Of1999 : particleboard {
     grade "LD-2"   sheet 49in x 97in   screwFace 550 N
     statistic average   modulusOfElasticity 1025 MPa   modulusOfRupture 5.0 MPa   internalBond 0.15 MPa
-    source "from memory of ANSI A208.1-1999; sheet by common practice, no source"
+    source "ANSI A208.1-1999 (from memory); sheet by common practice, no source"
 }
 
 // ------------------------------------------------------------------ grades of North American fibreboard
@@ -360,28 +362,28 @@ material ParticleboardLD2Of1999 : particleboard {
 material FibreboardHDOf2002 : fibreboard {
     grade "HD"   sheet 49in x 97in   screwFace 1555 N   screwEdge 1335 N
     modulusOfElasticity 3450 MPa   modulusOfRupture 34.5 MPa   internalBond 0.75 MPa
-    source "from memory of ANSI A208.2-1994 and -2002; sheet by common practice, no source"
+    source "ANSI A208.2-1994 and -2002 (from memory); sheet by common practice, no source"
 }
 
 /// Fibreboard of medium density, up to 21mm, by the editions of 1994 and 2002.
 material FibreboardMDOf2002 : fibreboard {
     grade "MD"   sheet 49in x 97in   screwFace 1445 N   screwEdge 1110 N
     modulusOfElasticity 2400 MPa   modulusOfRupture 24.0 MPa   internalBond 0.60 MPa
-    source "from memory of ANSI A208.2-1994 and -2002; sheet by common practice, no source"
+    source "ANSI A208.2-1994 and -2002 (from memory); sheet by common practice, no source"
 }
 
 /// Fibreboard of medium density, over 21mm, by the editions of 1994 and 2002.
 material FibreboardThickMDOf2002 : fibreboard {
     grade "MD"   sheet 49in x 97in   screwFace 1335 N   screwEdge 1000 N
     modulusOfElasticity 2400 MPa   modulusOfRupture 24.0 MPa   internalBond 0.55 MPa
-    source "from memory of ANSI A208.2-1994 and -2002; sheet by common practice, no source"
+    source "ANSI A208.2-1994 and -2002 (from memory); sheet by common practice, no source"
 }
 
 /// Fibreboard of low density, by the editions of 1994 and 2002.
 material FibreboardLDOf2002 : fibreboard {
     grade "LD"   sheet 49in x 97in   screwFace 780 N   screwEdge 670 N
     modulusOfElasticity 1400 MPa   modulusOfRupture 14.0 MPa   internalBond 0.30 MPa
-    source "from memory of ANSI A208.2-1994 and -2002; sheet by common practice, no source"
+    source "ANSI A208.2-1994 and -2002 (from memory); sheet by common practice, no source"
 }
 
 /// Fibreboard of grade 130, the usual one of the later editions: only its stiffness was read.
@@ -413,37 +415,37 @@ material FibreboardGrade230 : fibreboard {
 /// Fibreboard for dry rooms, 6mm.
 material FibreboardMetric6 like FibreboardMetric {
     thickness 6mm   statistic minimum   modulusOfElasticity 2700 MPa   modulusOfRupture 23 MPa   internalBond 0.65 MPa
-    strengthSource "from memory of EN 622-5, MDF, over 4 to 6 mm"
+    strengthSource "EN 622-5, MDF, over 4 to 6 mm (from memory)"
 }
 
 /// Fibreboard for dry rooms, 9mm.
 material FibreboardMetric9 like FibreboardMetric {
     thickness 9mm   statistic minimum   modulusOfElasticity 2700 MPa   modulusOfRupture 23 MPa   internalBond 0.65 MPa
-    strengthSource "from memory of EN 622-5, MDF, over 6 to 9 mm"
+    strengthSource "EN 622-5, MDF, over 6 to 9 mm (from memory)"
 }
 
 /// Fibreboard for dry rooms, 12mm.
 material FibreboardMetric12 like FibreboardMetric {
     thickness 12mm   statistic minimum   modulusOfElasticity 2500 MPa   modulusOfRupture 22 MPa   internalBond 0.60 MPa
-    strengthSource "from memory of EN 622-5, MDF, over 9 to 12 mm"
+    strengthSource "EN 622-5, MDF, over 9 to 12 mm (from memory)"
 }
 
 /// Fibreboard for dry rooms, 18mm.
 material FibreboardMetric18 like FibreboardMetric {
     thickness 18mm   statistic minimum   modulusOfElasticity 2200 MPa   modulusOfRupture 20 MPa   internalBond 0.55 MPa
-    strengthSource "from memory of EN 622-5, MDF, over 12 to 19 mm"
+    strengthSource "EN 622-5, MDF, over 12 to 19 mm (from memory)"
 }
 
 /// Fibreboard for dry rooms, 25mm.
 material FibreboardMetric25 like FibreboardMetric {
     thickness 25mm   statistic minimum   modulusOfElasticity 2100 MPa   modulusOfRupture 18 MPa   internalBond 0.55 MPa
-    strengthSource "from memory of EN 622-5, MDF, over 19 to 30 mm"
+    strengthSource "EN 622-5, MDF, over 19 to 30 mm (from memory)"
 }
 
 /// Fibreboard for dry rooms, 38mm.
 material FibreboardMetric38 like FibreboardMetric {
     thickness 38mm   statistic minimum   modulusOfElasticity 1900 MPa   modulusOfRupture 17 MPa   internalBond 0.50 MPa
-    strengthSource "from memory of EN 622-5, MDF, over 30 to 45 mm"
+    strengthSource "EN 622-5, MDF, over 30 to 45 mm (from memory)"
 }
 
 /// Particleboard P2 for furniture in dry rooms, 12mm, by the edition of 2010.
@@ -451,7 +453,7 @@ material ParticleboardP2Metric12 : particleboard {
     grade "P2"   thickness 12mm   density 720 kg/m3   sheet 2070mm x 2800mm
     source "common practice, no source: density that of grade M-2"
     statistic minimum   modulusOfElasticity 1800 MPa   modulusOfRupture 11 MPa   internalBond 0.40 MPa
-    strengthSource "from memory of EN 312:2010, P2, over 6 to 13 mm"
+    strengthSource "EN 312:2010, P2, over 6 to 13 mm (from memory)"
 }
 
 /// The same by the edition of 2003.
@@ -465,7 +467,7 @@ material ParticleboardP2Metric18 : particleboard {
     grade "P2"   thickness 18mm   density 720 kg/m3   sheet 2070mm x 2800mm
     source "common practice, no source: density that of grade M-2"
     statistic minimum   modulusOfElasticity 1600 MPa   modulusOfRupture 11 MPa   internalBond 0.35 MPa
-    strengthSource "from memory of EN 312:2010, P2, over 13 to 20 mm"
+    strengthSource "EN 312:2010, P2, over 13 to 20 mm (from memory)"
 }
 
 /// The same by the edition of 2003.
@@ -479,7 +481,7 @@ material ParticleboardP2Metric25 : particleboard {
     grade "P2"   thickness 25mm   density 720 kg/m3   sheet 2070mm x 2800mm
     source "common practice, no source: density that of grade M-2"
     statistic minimum   modulusOfElasticity 1500 MPa   modulusOfRupture 10.5 MPa   internalBond 0.30 MPa
-    strengthSource "from memory of EN 312:2010, P2, over 20 to 25 mm"
+    strengthSource "EN 312:2010, P2, over 20 to 25 mm (from memory)"
 }
 
 /// The same by the edition of 2003.
@@ -493,7 +495,7 @@ material ParticleboardP2Metric30 : particleboard {
     grade "P2"   thickness 30mm   density 720 kg/m3   sheet 2070mm x 2800mm
     source "common practice, no source: density that of grade M-2"
     statistic minimum   modulusOfElasticity 1350 MPa   modulusOfRupture 9.5 MPa   internalBond 0.25 MPa
-    strengthSource "from memory of EN 312:2010, P2, over 25 to 32 mm"
+    strengthSource "EN 312:2010, P2, over 25 to 32 mm (from memory)"
 }
 
 /// The same by the edition of 2003.
@@ -531,7 +533,7 @@ material ParticleboardP5Metric30 : particleboard {
         'casewright.species',
         `// species.case: what is known of clear, straight-grained wood at 12 % moisture, by the names that makers use.
 //
-// Averages over many trees: single boards vary, stiffness by 22 % (coefficient of variation, from memory of Wood Handbook, Table 5-6).
+// Averages over many trees: single boards vary, stiffness by 22 % (coefficient of variation, Wood Handbook, Table 5-6, from memory).
 // \`basis\` says on which volume the ovendry mass was divided: airdry is the volume at 12 %, green the volume before drying. The two, and
 // the ovendry volume of building codes, differ by a tenth and more: a value goes into a formula only with the basis that it was made for.
 // \`modulusOfElasticity\` is the apparent one of a bending test: it includes the deflection by shear.
@@ -673,9 +675,9 @@ species Hickory : hardwood {
     compressionPerpendicular 1760 psi   compressionParallel 9210 psi   shearParallel 2430 psi
     source "Wood Handbook FPL-GTR-282 (2021), Table 5-3b; density by Equation 4-14"
     radialShrinkage 7.0%   tangentialShrinkage 10.5%   volumetricShrinkage 16.7%
-    shrinkageSource "Wood Handbook FPL-GTR-190 (2010), Table 4-3; volumetric from memory of it"
+    shrinkageSource "Wood Handbook FPL-GTR-190 (2010), Table 4-3; its volumetric shrinkage (from memory)"
     radialChange 0.00259   tangentialChange 0.00411
-    changeSource "from memory of Wood Handbook FPL-GTR-190 (2010), Table 13-5, Hickory, true"
+    changeSource "Wood Handbook FPL-GTR-190 (2010), Table 13-5, Hickory, true (from memory)"
 }
 
 /// The maple of the Pacific coast; a soft maple to the trade.
@@ -695,7 +697,7 @@ species SoftMaple : hardwood {
     compressionPerpendicular 1000 psi   compressionParallel 6540 psi   shearParallel 1850 psi
     source "Wood Handbook FPL-GTR-282 (2021), Table 5-3b; density by Equation 4-14"
     radialShrinkage 4.0%   tangentialShrinkage 8.2%   volumetricShrinkage 12.6%
-    shrinkageSource "from memory of Wood Handbook FPL-GTR-190 (2010), Table 4-3"
+    shrinkageSource "Wood Handbook FPL-GTR-190 (2010), Table 4-3 (from memory)"
     radialChange 0.00137   tangentialChange 0.00289
     changeSource "Wood Handbook FPL-GTR-190 (2010), Table 13-5"
 }
@@ -708,7 +710,7 @@ species SilverMaple : hardwood {
     compressionPerpendicular 740 psi   compressionParallel 5220 psi   shearParallel 1480 psi
     source "Wood Handbook FPL-GTR-282 (2021), Table 5-3b; density by Equation 4-14"
     radialShrinkage 3.0%   tangentialShrinkage 7.2%   volumetricShrinkage 12.0%
-    shrinkageSource "from memory of Wood Handbook FPL-GTR-190 (2010), Table 4-3"
+    shrinkageSource "Wood Handbook FPL-GTR-190 (2010), Table 4-3 (from memory)"
     radialChange 0.00102   tangentialChange 0.00252
     changeSource "Wood Handbook FPL-GTR-190 (2010), Table 13-5"
 }
@@ -734,7 +736,7 @@ species RedOak : hardwood {
     compressionPerpendicular 1010 psi   compressionParallel 6760 psi   shearParallel 1780 psi
     source "Wood Handbook FPL-GTR-282 (2021), Table 5-3b; density by Equation 4-14"
     radialShrinkage 4.0%   tangentialShrinkage 8.6%   volumetricShrinkage 13.7%
-    shrinkageSource "Wood Handbook FPL-GTR-190 (2010), Table 4-3; volumetric from memory of it"
+    shrinkageSource "Wood Handbook FPL-GTR-190 (2010), Table 4-3; its volumetric shrinkage (from memory)"
     radialChange 0.00158   tangentialChange 0.00369
     changeSource "Wood Handbook FPL-GTR-190 (2010), Table 13-5, Red oak, commercial"
 }
@@ -810,7 +812,7 @@ species YellowPoplar : hardwood {
     radialShrinkage 4.6%   tangentialShrinkage 8.2%   volumetricShrinkage 12.7%
     shrinkageSource "Wood Handbook FPL-GTR-190 (2010), Table 4-3"
     radialChange 0.00158   tangentialChange 0.00289
-    changeSource "from memory of Wood Handbook FPL-GTR-190 (2010), Table 13-5; follows from the shrinkages"
+    changeSource "Wood Handbook FPL-GTR-190 (2010), Table 13-5 (from memory); follows from the shrinkages"
 }
 
 /// Birch as it is sold: taken to be yellow birch.
@@ -837,7 +839,7 @@ species WesternRedcedar : softwood {
     radialShrinkage 2.4%   tangentialShrinkage 5.0%   volumetricShrinkage 6.8%
     shrinkageSource "Wood Handbook FPL-GTR-190 (2010), Table 4-3"
     radialChange 0.00111   tangentialChange 0.00234
-    changeSource "from memory of Wood Handbook FPL-GTR-190 (2010), Table 13-5; follows from the shrinkages, starting at 22 % moisture"
+    changeSource "Wood Handbook FPL-GTR-190 (2010), Table 13-5 (from memory); follows from the shrinkages, starting at 22 % moisture"
 }
 
 /// Close-grained, heavier than western redcedar.
@@ -859,7 +861,7 @@ species DouglasFir : softwood {
     radialShrinkage 4.8%   tangentialShrinkage 7.6%   volumetricShrinkage 12.4%
     shrinkageSource "Wood Handbook FPL-GTR-190 (2010), Table 4-3"
     radialChange 0.00165   tangentialChange 0.00267
-    changeSource "from memory of Wood Handbook FPL-GTR-190 (2010), Table 13-5; follows from the shrinkages"
+    changeSource "Wood Handbook FPL-GTR-190 (2010), Table 13-5 (from memory); follows from the shrinkages"
 }
 
 /// Douglas-fir of the northern inland forests.
@@ -888,9 +890,9 @@ species EasternWhitePine : softwood {
     compressionPerpendicular 440 psi   compressionParallel 4800 psi   shearParallel 900 psi
     source "Wood Handbook FPL-GTR-282 (2021), Table 5-3b; density by Equation 4-14"
     radialShrinkage 2.1%   tangentialShrinkage 6.1%   volumetricShrinkage 8.2%
-    shrinkageSource "Wood Handbook FPL-GTR-190 (2010), Table 4-3; volumetric from memory of it"
+    shrinkageSource "Wood Handbook FPL-GTR-190 (2010), Table 4-3; its volumetric shrinkage (from memory)"
     radialChange 0.00071   tangentialChange 0.00212
-    changeSource "from memory of Wood Handbook FPL-GTR-190 (2010), Table 13-5; follows from the shrinkages"
+    changeSource "Wood Handbook FPL-GTR-190 (2010), Table 13-5 (from memory); follows from the shrinkages"
 }
 
 /// One of the southern pines; heavy, hard and resinous.
@@ -910,9 +912,9 @@ species PonderosaPine : softwood {
     compressionPerpendicular 580 psi   compressionParallel 5320 psi   shearParallel 1130 psi
     source "Wood Handbook FPL-GTR-282 (2021), Table 5-3b; density by Equation 4-14"
     radialShrinkage 3.9%   tangentialShrinkage 6.2%   volumetricShrinkage 9.7%
-    shrinkageSource "from memory of Wood Handbook FPL-GTR-190 (2010), Table 4-3"
+    shrinkageSource "Wood Handbook FPL-GTR-190 (2010), Table 4-3 (from memory)"
     radialChange 0.00133   tangentialChange 0.00216
-    changeSource "from memory of Wood Handbook FPL-GTR-190 (2010), Table 13-5; follows from the shrinkages"
+    changeSource "Wood Handbook FPL-GTR-190 (2010), Table 13-5 (from memory); follows from the shrinkages"
 }
 
 /// Soft, straight western pine; patterns and mouldings.
@@ -941,9 +943,9 @@ species Redwood : softwood {
     compressionPerpendicular 700 psi   compressionParallel 6150 psi   shearParallel 940 psi
     source "Wood Handbook FPL-GTR-282 (2021), Table 5-3b; density by Equation 4-14"
     radialShrinkage 2.6%   tangentialShrinkage 4.4%   volumetricShrinkage 6.8%
-    shrinkageSource "from memory of Wood Handbook FPL-GTR-190 (2010), Table 4-3"
+    shrinkageSource "Wood Handbook FPL-GTR-190 (2010), Table 4-3 (from memory)"
     radialChange 0.00120   tangentialChange 0.00205
-    changeSource "from memory of Wood Handbook FPL-GTR-190 (2010), Table 13-5; follows from the shrinkages, starting at 22 % moisture"
+    changeSource "Wood Handbook FPL-GTR-190 (2010), Table 13-5 (from memory); follows from the shrinkages, starting at 22 % moisture"
 }
 
 /// Light and stiff, long and straight in the grain; the wood of spars and soundboards.
@@ -954,9 +956,9 @@ species SitkaSpruce : softwood {
     compressionPerpendicular 580 psi   compressionParallel 5610 psi   shearParallel 1150 psi
     source "Wood Handbook FPL-GTR-282 (2021), Table 5-3b; density by Equation 4-14"
     radialShrinkage 4.3%   tangentialShrinkage 7.5%   volumetricShrinkage 11.5%
-    shrinkageSource "from memory of Wood Handbook FPL-GTR-190 (2010), Table 4-3"
+    shrinkageSource "Wood Handbook FPL-GTR-190 (2010), Table 4-3 (from memory)"
     radialChange 0.00148   tangentialChange 0.00263
-    changeSource "from memory of Wood Handbook FPL-GTR-190 (2010), Table 13-5; follows from the shrinkages"
+    changeSource "Wood Handbook FPL-GTR-190 (2010), Table 13-5 (from memory); follows from the shrinkages"
 }
 
 /// One of the light eastern spruces.
@@ -977,7 +979,7 @@ species AfricanMahogany : hardwood {
     specificGravity 0.42   basis green   density 31.5 lb/ft3   sideHardness 830 lbf
     modulusOfElasticity 1400000 psi   modulusOfRupture 10700 psi
     compressionParallel 6460 psi   shearParallel 1500 psi
-    source "Wood Handbook FPL-GTR-282 (2021), Table 5-5b; density by Equation 4-14, green volume to 12 % from memory of chapter 4"
+    source "Wood Handbook FPL-GTR-282 (2021), Table 5-5b; density by Equation 4-14, green volume to 12 % by chapter 4 (from memory)"
     radialShrinkage 2.5%   tangentialShrinkage 4.5%   volumetricShrinkage 8.8%
     shrinkageSource "Wood Handbook FPL-GTR-190 (2010), Table 4-4"
 }
@@ -988,7 +990,7 @@ species TrueMahogany : hardwood {
     specificGravity 0.45   basis green   density 33.9 lb/ft3   sideHardness 800 lbf
     modulusOfElasticity 1500000 psi   modulusOfRupture 11500 psi
     compressionParallel 6780 psi   shearParallel 1230 psi
-    source "Wood Handbook FPL-GTR-282 (2021), Table 5-5b; density by Equation 4-14, green volume to 12 % from memory of chapter 4"
+    source "Wood Handbook FPL-GTR-282 (2021), Table 5-5b; density by Equation 4-14, green volume to 12 % by chapter 4 (from memory)"
     radialShrinkage 3.0%   tangentialShrinkage 4.1%   volumetricShrinkage 7.8%
     shrinkageSource "Wood Handbook FPL-GTR-190 (2010), Table 4-4"
 }
@@ -999,7 +1001,7 @@ species Okoume : hardwood {
     specificGravity 0.33   basis green   density 24.4 lb/ft3   sideHardness 380 lbf
     modulusOfElasticity 1140000 psi   modulusOfRupture 7400 psi
     compressionParallel 3970 psi   shearParallel 970 psi
-    source "Wood Handbook FPL-GTR-282 (2021), Table 5-5b; density by Equation 4-14, green volume to 12 % from memory of chapter 4"
+    source "Wood Handbook FPL-GTR-282 (2021), Table 5-5b; density by Equation 4-14, green volume to 12 % by chapter 4 (from memory)"
 }
 
 /// Hard, heavy relative of the mahoganies; ribboned when quartersawn.
@@ -1008,9 +1010,9 @@ species Sapele : hardwood {
     specificGravity 0.55   basis green   density 42.1 lb/ft3   sideHardness 1510 lbf
     modulusOfElasticity 1820000 psi   modulusOfRupture 15300 psi
     compressionParallel 8160 psi   shearParallel 2260 psi
-    source "Wood Handbook FPL-GTR-282 (2021), Table 5-5b; density by Equation 4-14, green volume to 12 % from memory of chapter 4"
+    source "Wood Handbook FPL-GTR-282 (2021), Table 5-5b; density by Equation 4-14, green volume to 12 % by chapter 4 (from memory)"
     radialShrinkage 4.6%   tangentialShrinkage 7.4%   volumetricShrinkage 14.0%
-    shrinkageSource "from memory of Wood Handbook FPL-GTR-190 (2010), Table 4-4"
+    shrinkageSource "Wood Handbook FPL-GTR-190 (2010), Table 4-4 (from memory)"
 }
 
 /// Aromatic, light; drawer linings and boxes. Not a true cedar.
@@ -1019,7 +1021,7 @@ species SpanishCedar : hardwood {
     specificGravity 0.41   basis green   density 30.7 lb/ft3   sideHardness 600 lbf
     modulusOfElasticity 1440000 psi   modulusOfRupture 11500 psi
     compressionParallel 6210 psi   shearParallel 1100 psi
-    source "Wood Handbook FPL-GTR-282 (2021), Table 5-5b; density by Equation 4-14, green volume to 12 % from memory of chapter 4"
+    source "Wood Handbook FPL-GTR-282 (2021), Table 5-5b; density by Equation 4-14, green volume to 12 % by chapter 4 (from memory)"
 }
 
 /// Oily, steady, and hard on edge tools.
@@ -1028,9 +1030,9 @@ species Teak : hardwood {
     specificGravity 0.55   basis green   density 42.1 lb/ft3   sideHardness 1000 lbf
     modulusOfElasticity 1550000 psi   modulusOfRupture 14600 psi
     compressionParallel 8410 psi   shearParallel 1890 psi
-    source "Wood Handbook FPL-GTR-282 (2021), Table 5-5b; density by Equation 4-14, green volume to 12 % from memory of chapter 4"
+    source "Wood Handbook FPL-GTR-282 (2021), Table 5-5b; density by Equation 4-14, green volume to 12 % by chapter 4 (from memory)"
     radialShrinkage 2.5%   tangentialShrinkage 5.8%   volumetricShrinkage 7.0%
-    shrinkageSource "from memory of Wood Handbook FPL-GTR-190 (2010), Table 4-4"
+    shrinkageSource "Wood Handbook FPL-GTR-190 (2010), Table 4-4 (from memory)"
 }
 `,
     ],

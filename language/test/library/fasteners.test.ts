@@ -113,9 +113,7 @@ describe('every fastener', () => {
         expect(fastener.kind).toBe('fastener');
         expect(fastener.family).toMatch(/^(screw|biscuit|dowel)$/);
         expect(fastener.doc).toMatch(/^[A-Z].+\.$/);
-        expect(textOf(fastener, 'source')).toMatch(
-            /^(ASME B18\.6\.1|from memory of the trade size|trade size; |common practice, no source)/,
-        );
+        expect(textOf(fastener, 'source')).toMatch(/^(ASME B18\.6\.1|trade size \(from memory\)|trade size; |common practice, no source)/);
     });
 
     it('has each trade size of a family once, so that a joint can name it', () => {

@@ -117,7 +117,7 @@ describe('every species', () => {
         for (const group of ['Shrinkage', 'Change']) {
             const source = textOf(wood, `${group.toLowerCase()}Source`);
             expect(source !== undefined, group).toBe(wood.properties.has(`radial${group}`));
-            expect(source ?? 'Wood Handbook').toMatch(/^(from memory of )?Wood Handbook/);
+            expect(source ?? 'Wood Handbook').toMatch(/^Wood Handbook/);
         }
     });
 });

@@ -31,7 +31,7 @@ export function caulSheet(evaluated: Casework, options: Pick<DocumentOptions, 'u
         groups: panels.flatMap((panel) => panelGroups(panel, caul, print)).map(withTable),
         notes: [
             'Cauls come in pairs, one over and one under the panel, drawn together by a clamp at each end. Plane the crown into both of a pair: high in the middle, and down by what stands here towards the ends.',
-            'The crown is what a beam that is held at its ends and loaded evenly bends: 5 w L^4 / (384 E I) at its middle (Wood Handbook FPL-GTR-282, Equation 9-2 and Table 9-1), with the tabulated stiffness of the wood. A caul that is shorter than 14 of its heights bends a little more; single boards vary in stiffness by 22 % (from memory of Wood Handbook, Table 5-6).',
+            'The crown is what a beam that is held at its ends and loaded evenly bends: 5 w L^4 / (384 E I) at its middle (Wood Handbook FPL-GTR-282, Equation 9-2 and Table 9-1), with the tabulated stiffness of the wood. A caul that is shorter than 14 of its heights bends a little more; single boards vary in stiffness by 22 % (Wood Handbook, Table 5-6, from memory).',
             'Under the cauls the pressure is taken as even over half of the way to the next on each side, which wants stiff outer layers or a platen.',
         ],
     };

@@ -89,7 +89,7 @@ function stripNotes(bow: BowCurve, strip: Strip, print: PrintStyle): readonly st
         notes.push(`For the pull of the string say ${missing.filter((one) => one !== undefined).join(' and ')} of the batten too.`);
     } else {
         notes.push(
-            `The pull is that of the elastica, with 1.1 times the tabulated stiffness of ${wood?.name}, for a strip does not shear (Wood Handbook FPL-GTR-282, Table 5-3b, note c). Single strips vary in stiffness by 22 % (from memory of Wood Handbook, Table 5-6); the line does not depend on it.`,
+            `The pull is that of the elastica, with 1.1 times the tabulated stiffness of ${wood?.name}, for a strip does not shear (Wood Handbook FPL-GTR-282, Table 5-3b, note c). Single strips vary in stiffness by 22 % (Wood Handbook, Table 5-6, from memory); the line does not depend on it.`,
         );
     }
     return notes;

@@ -201,7 +201,7 @@ function stressSteps(shelf: ShelfSag, { casework, units }: ShelfContext): readon
             formula: 'R × weakest × duration / safety',
             figures: `${digits(units.stress(rupture).value)} × ${weakest.toFixed(3)} × ${duration} / ${partial}`,
             result: units.stress(allowable),
-            source: 'average breaking stress R of the material; from memory: spread by Wood Handbook, Table 5-6, duration and safety by Eurocode 5, Tables 3.1 and 2.3',
+            source: 'average breaking stress R of the material; spread by Wood Handbook, Table 5-6, duration and safety by Eurocode 5, Tables 3.1 and 2.3 (all three from memory)',
             verdict: holds ? 'holds' : 'fails',
             // that one strip holds says nothing of the others
             ...(holds && strengthUnknown.length > 0 ? {} : { judged: judgement }),
