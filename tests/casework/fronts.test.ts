@@ -1,5 +1,5 @@
 /** Fronts that are curved over the width, or both ways; edges square or bevelled to the line; curves through points and of several pieces. */
-import { type Casework, lookUp, type Measure, whyText } from 'casewright-shared/casework';
+import { type Casework, lookUp, type Measure, sayQuantity, whyText } from 'casewright-shared/casework';
 import { real } from 'casewright-shared/quantity';
 import { describe, expect, it } from 'vitest';
 import { analyseText } from './analysed.js';
@@ -94,7 +94,8 @@ describe('a front that is curved both ways', () => {
         expect(along?.least.degrees).toBeCloseTo(9.7, 1);
         expect(along?.least.at).toBe(0);
         const [board] = casework.pieces.filter(({ part, role }) => part === 'C.Low' && role === 'core');
-        expect(board?.notes.join('; ')).toContain('square to the edge from 9.7° at 0in to 10.0° at 23 1/4in from the left end');
+        const said = board?.notes.flat().map((word) => (typeof word === 'string' ? word : sayQuantity(word.quantity, 'inch')));
+        expect(said?.join('')).toContain('square to the edge from 9.7° at 0in to 10.0° at 23.25in from the left end');
         expect(casework.parts.get('C.Deck')?.front?.form).toBe('square');
     });
 

@@ -105,7 +105,7 @@ describe('bands and nosings', () => {
             'Deck, right band': '12in, first cut 13in',
         });
         expect(casework.pieces.find(({ name }) => name === 'Left, front band')?.notes).toEqual([
-            'glue on after the top strip, and cover its end',
+            ['glue on after the top strip, and cover its end'],
         ]);
     });
 

@@ -4,7 +4,7 @@
  * Identical is what the casework calls alike, by exact sizes: a shelf that is 1/32in shallower than its neighbour has a row of its
  * own, also where both print the same. So sizes are not rounded together here; each says by itself when it is full or shy.
  */
-import type { Casework, Measure, Piece } from '../casework/index.js';
+import type { Casework, Measure, Piece, Words } from '../casework/index.js';
 import { quantity } from '../quantity/index.js';
 import { thingName } from '../strength/index.js';
 import type { DocumentOptions } from './document-options.js';
@@ -13,7 +13,7 @@ import { materialInWords, materialOrder } from './material-words.js';
 import { onlyBuilt } from './only-built.js';
 import { namesInWords, nameWithinPart, partNamer } from './part-names.js';
 import { alikePieces } from './pieces-by-material.js';
-import { type PrintStyle, printStyle, sizeCell } from './print-style.js';
+import { inWords, type PrintStyle, printStyle, sizeCell } from './print-style.js';
 import { projectFacts } from './project-facts.js';
 import { type Cell, type Column, type Group, type Row, type Sheet, sizeDirections, textCell } from './sheet.js';
 
@@ -103,14 +103,24 @@ function rowOf({ first, pieces }: Batch, casework: Casework, print: PrintStyle, 
         grain: textCell(first.grain === 'none' ? '' : `along ${first.grain}`),
         hand: textCell(first.hand ?? ''),
         edges: textCell(edgesOfPiece(first, casework, print)),
-        notes: textCell(eachOnce(pieces.flatMap((piece) => piece.notes)).join('; ')),
+        notes: textCell(eachOnce(pieces.flatMap((piece) => piece.notes.map((note) => noteInWords(note, print)))).join('; ')),
     };
 }
 
-/** The edges of a piece that is the part or a layer of it; a band or nosing is itself the treatment of an edge. */
+function noteInWords(note: Words, print: PrintStyle): string {
+    return note.map((word) => (typeof word === 'string' ? word : inWords(word, print))).join('');
+}
+
+/**
+ * The edges of a piece that is the part; a band or nosing is itself the treatment of an edge. Of layers they are those of all as one, and
+ * are said with the first.
+ */
 function edgesOfPiece(piece: Piece, casework: Casework, print: PrintStyle): string {
-    const isStrip = piece.role === 'band' || piece.role === 'nosing';
-    return isStrip ? '' : edgesInWords(casework.parts.get(piece.part)?.edges ?? [], casework, print);
+    if (piece.role === 'band' || piece.role === 'nosing') return '';
+    const part = casework.parts.get(piece.part);
+    if (piece.role !== 'layer') return edgesInWords(part?.edges ?? [], casework, print);
+    const isFirst = casework.pieces.find((other) => other.part === piece.part && other.role === 'layer') === piece;
+    return isFirst && part && part.edges.length > 0 ? `after the glue-up: ${edgesInWords(part.edges, casework, print)}` : '';
 }
 
 function eachOnce(texts: readonly string[]): readonly string[] {

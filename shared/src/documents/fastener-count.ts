@@ -37,7 +37,7 @@ export function countFasteners(casework: Casework, print: PrintStyle): readonly 
             const known = totals.get(name) ?? { count: 0, joints: new Set<string>() };
             const count = countInJoint(step, joint, casework);
             known.count = known.count === undefined || count === undefined ? undefined : known.count + count * builds(joint, casework);
-            known.joints.add(joint.recipe);
+            known.joints.add(jointName(joint));
             totals.set(name, known);
         }
     }
@@ -47,7 +47,13 @@ export function countFasteners(casework: Casework, print: PrintStyle): readonly 
 /** The names of the joints that are glued, in the order of use. */
 export function gluedJoints(casework: Casework): readonly string[] {
     const glued = builtJoints(casework).filter((joint) => joint.steps.some((step) => step.does === 'glue'));
-    return [...new Set(glued.map((joint) => joint.recipe))];
+    return [...new Set(glued.map(jointName))];
+}
+
+/** The name of a joint; one that is written in place has none but the words of its steps. */
+function jointName({ recipe, steps }: Joint): string {
+    const words = steps.map(({ does }) => does);
+    return recipe === words.join(', ') ? `joint written in place (${words.join(' and ')})` : recipe;
 }
 
 /** What a joint joins: a part, or a whole case that stands beside another. */

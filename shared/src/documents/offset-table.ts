@@ -39,12 +39,21 @@ const ends = { height: { low: 'bottom', high: 'top' }, width: { low: 'left', hig
 function groupsOf(shape: TemplateShape, casework: Casework, print: PrintStyle, spacing: number): readonly Group[] {
     const called = `${shape.line.name}: ${servedInWords(shape, casework)}`;
     const stepsMeet = sameLength(shape.length, Math.round(shape.length / spacing) * spacing);
-    const heads = stepsMeet ? (['low'] as const) : (['low', 'high'] as const);
+    const from = { low: offsetsFrom('low', shape, spacing), high: offsetsFrom('high', shape, spacing) };
+    const isSymmetric = !stepsMeet && from.low.every((offset, index) => sameDepths(offset, from.high[index]));
+    const both = stepsMeet ? ` or the ${ends[shape.over].high}` : isSymmetric ? `, and the same from the ${ends[shape.over].high}` : '';
+    const heads = both === '' ? (['low', 'high'] as const) : (['low'] as const);
     return heads.map((end) => ({
-        heading: `${called}, from the ${ends[shape.over][end]}${stepsMeet ? ` or the ${ends[shape.over].high}` : ''}`,
-        rows: offsetsFrom(end, shape, spacing).map((offset) => rowOf(offset, shape, print)),
+        heading: `${called}, from the ${ends[shape.over][end]}${both}`,
+        rows: from[end].map((offset) => rowOf(offset, shape, print)),
         notes: bevelNotes(shape, print),
     }));
+}
+
+function sameDepths(a: Offset, b: Offset | undefined): boolean {
+    const isSame = (one: number | undefined, other: number | undefined) =>
+        one === undefined || other === undefined ? one === other : sameLength(one, other);
+    return b !== undefined && isSame(a.finished, b.finished) && isSame(a.core, b.core);
 }
 
 function rowOf({ along, finished, core }: Offset, { length }: TemplateShape, print: PrintStyle): Row {

@@ -165,7 +165,7 @@ export interface PieceWords {
     readonly finished: Size;
     readonly core?: Size;
     readonly rough?: Size;
-    readonly notes?: readonly string[];
+    readonly notes?: Piece['notes'];
 }
 
 export function piece({ finished, core = finished, rough = core, ...words }: PieceWords): Piece {

@@ -51,7 +51,7 @@ describe('rows', () => {
         const sheet = cutList(
             withPieces(
                 shelf({ part: 'Bookcase.Tier[1]', finished: size('30.003in', '10in', '3/4in') }),
-                shelf({ part: 'Bookcase.Tier[2]', finished: size('30.002in', '10in', '3/4in'), notes: ['loose'] }),
+                shelf({ part: 'Bookcase.Tier[2]', finished: size('30.002in', '10in', '3/4in'), notes: [['loose']] }),
                 shelf({ part: 'Bookcase.Tier[3]', finished: size('29in', '10in', '3/4in') }),
             ),
             options,

@@ -134,7 +134,7 @@ const pieces: readonly Piece[] = [
                 quantity: 2,
                 hand: name === 'Left' ? 'left' : 'right',
                 ...sideCore,
-                notes: layer === 'outer' ? ['better face out'] : [],
+                notes: layer === 'outer' ? [['better face out']] : [],
             }),
         ),
         strip(`Bookcase.${name}`, `${name}, top band`, size('12in', '1.44in', '1/8in'), size('13in', '1.565in', '1/8in')),

@@ -2,14 +2,14 @@
 import { type Curve, continuedCurve, ordinateRange, parallelCurve } from '../../geometry/index.js';
 import { dimension, quantity, real } from '../../quantity/index.js';
 import type { FactDeclaration, Span } from '../design/design.js';
-import type { Axis } from '../model/casework.js';
+import type { Axis, Words } from '../model/casework.js';
 import type { Measure } from '../model/measure.js';
 import type { CaseBuild } from './case-build.js';
 import { Cell } from './cell.js';
 import type { Construction } from './construction.js';
 import { type CurveContext, type CurveFrame, type DrawnPiece, drawPieces, joinPieces, ownFrame, refuseCurve } from './curve-drawing.js';
 import type { DepthRange, FrontExtents } from './front-line.js';
-import { derived, numberOf, plus, type Says } from './measures.js';
+import { derived, negative, numberOf, plus, type Says } from './measures.js';
 import { noOne } from './room.js';
 import type { Ends } from './run.js';
 import { sayLength } from './say-length.js';
@@ -23,7 +23,7 @@ export abstract class CurveLaw {
     /** What makes it another line than the declared one: `1in past it`, `at Tier[1]`. */
     readonly variant: string | undefined = undefined;
     /** How far it is outside or inside of the declared one: `1in outside`. */
-    readonly away: string | undefined = undefined;
+    readonly away: Words | undefined = undefined;
 
     constructor(protected readonly context: CurveContext) {
         const { construction, declaration, axis } = context;
@@ -159,7 +159,7 @@ export class DeclaredCurve extends CurveLaw {
 /** A line that keeps its distance from another. */
 class ParallelLaw extends CurveLaw {
     override readonly variant: string;
-    override readonly away: string;
+    override readonly away: Words;
 
     constructor(
         context: CurveContext,
@@ -172,7 +172,8 @@ class ParallelLaw extends CurveLaw {
         const away = numberOf(distance);
         const said = `${sayLength(base.build, Math.abs(away))} ${away < 0 ? 'inside' : 'outside'}`;
         this.variant = base.variant === undefined ? said : `${base.variant}, ${said}`;
-        this.away = base.away === undefined ? said : `${base.away}, ${said}`;
+        const words = [away < 0 ? negative(distance) : distance, away < 0 ? ' inside' : ' outside'];
+        this.away = base.away === undefined ? words : [...base.away, ', ', ...words];
     }
 
     override draw(frame: CurveFrame): Curve | undefined {
@@ -204,7 +205,7 @@ const bothTogether: Says = { kind: 'operation', about: ['both curves together'] 
 /** A line that is all of another, further forward. */
 class MovedLaw extends CurveLaw {
     override readonly variant: string;
-    override readonly away: string | undefined;
+    override readonly away: Words | undefined;
 
     constructor(
         context: CurveContext,

@@ -1,6 +1,6 @@
 /** A joint between two parts: where they touch, and what it adds to the part that enters. */
 import { boxContact, boxesShare, tolerance } from '../../geometry/index.js';
-import { dimension } from '../../quantity/index.js';
+import { dimension, formatQuantity, usualStyle } from '../../quantity/index.js';
 import type { Expression, JoinStatement, Place, Span, Step } from '../design/design.js';
 import type { Axis, JointStep } from '../model/casework.js';
 import type { Measure } from '../model/measure.js';
@@ -139,7 +139,7 @@ function jointStep(construction: Construction, step: Step, scope: Scope): JointS
     };
     const counted = step.options.find((one) => one.name === 'count')?.value;
     const count = counted && evaluateCount(construction, counted, scope, 0);
-    const size = wordOf(construction, step.value, scope);
+    const size = wordOf(construction, step.value, scope) ?? diameterOf(construction, step, scope);
     return {
         does: step.does,
         amount: amountOf(construction, step, scope),
@@ -149,6 +149,13 @@ function jointStep(construction: Construction, step: Step, scope: Scope): JointS
         ...(size === undefined ? {} : { size }),
         ...(count === undefined ? {} : { count }),
     };
+}
+
+/** The first of `3.5mm x 25mm`, which says of a screw what `#8` does, as it is written. */
+function diameterOf(construction: Construction, { does, value }: Step, scope: Scope): string | undefined {
+    const [first, ...others] = does === 'screw' && value?.is === 'by' ? value.parts : [];
+    const found = first && others.length > 0 ? evaluate(construction, first, scope) : undefined;
+    return found?.is === 'measure' ? formatQuantity(found.measure.quantity, usualStyle('inch', 64)).text : undefined;
 }
 
 /** The length in a step's value: `1 1/4in`, or that of `#8 x 1 1/4in`, or the depth of a cut. */

@@ -1,6 +1,6 @@
-/** How the cut list speaks of lengths, angles and lines. */
+/** How a piece speaks of lengths, angles and lines. */
 import { formatLength, real } from '../../quantity/index.js';
-import type { FrontEdge } from '../model/casework.js';
+import type { FrontEdge, Words } from '../model/casework.js';
 import type { Measure } from '../model/measure.js';
 import type { CurveLaw } from './curve-law.js';
 
@@ -19,6 +19,11 @@ export function sayBevel({ bevel }: Pick<FrontEdge, 'bevel'>): string {
 }
 
 /** `Bow, 1in outside` */
-export function sayLine({ name, away }: CurveLaw): string {
-    return away === undefined ? name : `${name}, ${away}`;
+export function sayLine({ name, away }: CurveLaw): Words {
+    return away === undefined ? [name] : [name, ', ', ...away];
+}
+
+/** Words with their lengths as they were written. */
+export function asWritten(words: Words): string {
+    return words.map((word) => (typeof word === 'string' ? word : inWords(word))).join('');
 }

@@ -1,6 +1,7 @@
 /** One piece that is cut for a part, with what all pieces of the part have in common. */
-import type { Edge, Grain, Hand, Layer, Piece, Size } from '../model/casework.js';
+import type { Edge, Grain, Hand, Layer, Piece, Size, Words } from '../model/casework.js';
 import type { Construction } from './construction.js';
+import { asWritten } from './piece-words.js';
 import type { PlacedPart } from './placed-part.js';
 
 export interface PieceContext {
@@ -27,7 +28,7 @@ export class PartPiece implements Piece {
     readonly finished: Size;
     readonly core: Size;
     readonly rough: Size;
-    readonly notes: readonly string[];
+    readonly notes: readonly Words[];
     readonly #frontLine: string;
     readonly #edgesInWords: () => readonly string[];
     #key: string | undefined;
@@ -65,7 +66,7 @@ export class PartPiece implements Piece {
             ...sizeKey(this.core),
             ...sizeKey(this.rough),
             ...this.edges,
-            ...this.notes,
+            ...this.notes.map(asWritten),
         ].join('|');
         return this.#key;
     }

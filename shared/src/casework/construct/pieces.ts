@@ -1,6 +1,6 @@
 /** What is cut from stock for a part: its layers or its board, and the bands and nosings on its edges, in the order of work. */
 import { dimension, quantity, Rational, real } from '../../quantity/index.js';
-import type { BevelPlace, EdgeStep, FrontEdge, Layer, Piece, Size } from '../model/casework.js';
+import type { BevelPlace, EdgeStep, FrontEdge, Piece, Size, Words } from '../model/casework.js';
 import type { Measure } from '../model/measure.js';
 import type { Construction } from './construction.js';
 import { frontEdgeOf, isBent } from './front.js';
@@ -37,7 +37,7 @@ function boards(context: PieceContext): readonly Piece[] {
             finished: withThickness(sizeOfPart(part, 'finished'), layer.thickness),
             core: withThickness(layer.size, layer.thickness),
             rough,
-            notes: boardNotes(context, layer, index),
+            notes: boardNotes(context, index),
         };
         return new PartPiece(context, own, edges);
     });
@@ -62,44 +62,52 @@ function growTo(part: PlacedPart, size: Size): Size {
     return { length: grown('length'), width: grown('width'), thickness: size.thickness };
 }
 
-function boardNotes({ part, layers }: PieceContext, _layer: Layer, index: number): readonly string[] {
-    const notes: string[] = [];
-    if (layers.length > 1) {
-        notes.push(`glue up ${layers.length} layers, then trim them as one`);
-        if (index === 0) notes.push('better face out');
-        else if (index === layers.length - 1) notes.push('better face in');
-    }
-    notes.push(...frontNotes(part));
-    return [...notes, ...notesOf(part)];
+function boardNotes({ part, layers }: PieceContext, index: number): readonly Words[] {
+    const said = [...bendingNotes(part), ...(index === 0 ? frontNotes(part) : []), ...notesOf(part).map((note) => [note])];
+    if (layers.length === 1) return said;
+    const better = index === 0 ? [['better face out']] : index === layers.length - 1 ? [['better face in']] : [];
+    // What is done to all of them as one is said once, with the first.
+    return [[`glue up ${layers.length} layers, then trim them as one`], ...better, ...said];
 }
 
-/** How its front is shaped: cut to a template, bent, or bevelled. */
-function frontNotes(part: PlacedPart): readonly string[] {
+function bendingNotes(part: PlacedPart): readonly Words[] {
+    const line = part.frontLaw;
+    if (!line || !isBent(part)) return [];
+    return [['bent to ', ...sayLine(line), ': its length is the way round its front, and its ends are trimmed after it is bent']];
+}
+
+/** How its front is shaped: cut to a template, or bevelled. */
+function frontNotes(part: PlacedPart): readonly Words[] {
     const line = part.frontLaw;
     const edge = frontEdgeOf(part);
-    const notes: string[] = [];
-    if (line && isBent(part))
-        notes.push(`bent to ${sayLine(line)}: its length is the way round its front, and its ends are trimmed after it is bent`);
-    else if (line) notes.push(`front edge curved: cut to the template of ${sayLine(line)}`);
+    const notes: Words[] = [];
+    if (line && !isBent(part)) notes.push(['front edge curved: cut to the template of ', ...sayLine(line)]);
     if (edge?.form === 'bevelled') {
         const [low, high] = (['lo', 'hi'] as const).map((end) => {
             const axis = part.kindOf?.thickness ?? 'z';
             return nameOfFace(part.kind, facesOfAxis[axis][end], part.hand);
         });
-        notes.push(
-            `front edge bevelled ${sayBevel(edge)}: ${inWords(edge.low)} deep at the ${low} face, ${inWords(edge.high)} at the ${high} face${sayAlong(part, edge)}`,
-        );
+        notes.push([
+            `front edge bevelled ${sayBevel(edge)}: `,
+            edge.low,
+            ` deep at the ${low} face, `,
+            edge.high,
+            ` at the ${high} face`,
+            ...sayAlong(part, edge),
+        ]);
     }
     return notes;
 }
 
 /** `; square to the edge from 11.9° at 0in to 12.4° at 20 1/4in from the left` */
-function sayAlong(part: PlacedPart, { along, low }: FrontEdge): string {
-    if (!along || along.greatest.degrees - along.least.degrees < finestBevel) return '';
+function sayAlong(part: PlacedPart, { along, low }: FrontEdge): Words {
+    if (!along || along.greatest.degrees - along.least.degrees < finestBevel) return [];
     const end = part.frontLaw?.over === 'height' ? 'lower' : 'left';
-    const place = ({ degrees, at }: BevelPlace) =>
-        `${degrees.toFixed(1)}° at ${inWords({ ...low, quantity: quantity.inBaseUnits(at, dimension.length, low.quantity.unit) })}`;
-    return `; square to the edge from ${place(along.least)} to ${place(along.greatest)} from the ${end} end`;
+    const place = ({ degrees, at }: BevelPlace): Words => [
+        `${degrees.toFixed(1)}° at `,
+        { ...low, quantity: quantity.inBaseUnits(at, dimension.length, low.quantity.unit) },
+    ];
+    return ['; square to the edge from ', ...place(along.least), ' to ', ...place(along.greatest), ` from the ${end} end`];
 }
 
 /** Degrees; less is not said. */

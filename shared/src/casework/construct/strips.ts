@@ -1,13 +1,13 @@
 /** The bands and nosings on the edges of a part, as they are cut: in the order of work, one glued on later covers the ends of those before it. */
 import { Rational } from '../../quantity/index.js';
-import type { Axis, Edge, EdgeName, EdgeStep, FaceName, Piece, Size } from '../model/casework.js';
+import type { Axis, Edge, EdgeName, EdgeStep, FaceName, Piece, Size, Words } from '../model/casework.js';
 import type { Measure } from '../model/measure.js';
 import type { CurveLaw } from './curve-law.js';
 import { blankOfNosing, frontEdgeOf, widthOfFront } from './front.js';
 import { axisOfFace, facesOfAxis, type KindOfPart } from './kinds.js';
 import { derived, isPositive, minus, negative, numberOf, plus, times, total } from './measures.js';
 import { PartPiece, type PieceContext } from './piece.js';
-import { inWords, sayBevel, sayLine } from './piece-words.js';
+import { sayBevel, sayLine } from './piece-words.js';
 import type { PlacedPart } from './placed-part.js';
 import { isStrip, sizeOfPart, wayAlong } from './sizes.js';
 
@@ -62,22 +62,24 @@ function pieceOfStrip(context: PieceContext, kind: KindOfPart, strip: Strip, num
         finished: size,
         core: size,
         rough,
-        notes: [
-            ...(covered.length > 0 ? [`glue on after the ${covered.join(' and ')} strip, and cover its end`] : []),
-            ...(isFront ? stripNotes(part, step) : []),
-        ],
+        notes: [...(covered.length > 0 ? [[coveringWords(covered)]] : []), ...(isFront ? stripNotes(part, step) : [])],
     };
     return new PartPiece(context, own, () => []);
 }
 
+function coveringWords(covered: readonly EdgeName[]): string {
+    const them = covered.length === 1 ? 'strip, and cover its end' : 'strips, and cover their ends';
+    return `glue on after the ${covered.join(' and ')} ${them}`;
+}
+
 /** What is done to a front strip that follows a curve, along its edge or across it. */
-function stripNotes(part: PlacedPart, step: EdgeStep): readonly string[] {
+function stripNotes(part: PlacedPart, step: EdgeStep): readonly Words[] {
     const line = part.frontLaw;
     const edge = frontEdgeOf(part);
     const isBevelled = step.does === 'nosing' && edge?.form === 'bevelled';
     return [
-        ...(line ? [`bent to ${sayLine(line)}: its length is the way round`] : []),
-        ...(isBevelled ? [`bevelled ${sayBevel(edge)} after gluing, down to ${inWords(step.amount)} at its thin edge`] : []),
+        ...(line ? [['bent to ', ...sayLine(line), ': its length is the way round']] : []),
+        ...(isBevelled ? [[`bevelled ${sayBevel(edge)} after gluing, down to `, step.amount ?? '?', ' at its thin edge']] : []),
     ];
 }
 
@@ -149,7 +151,12 @@ function roundTheCurve(part: PlacedPart, line: CurveLaw, strip: Strip, straight:
         const isCovered = strip.covers.some((one) => one.edge.name === face);
         return numberOf(isCovered ? measure : withoutStrips(part, face, measure));
     };
-    const [from, to] = [reach(lo, extent.lo.measure), reach(hi, extent.hi.measure)];
+    // A band goes with its board into what that is let into, as a straight one does; a nosing cannot.
+    const entering = (face: FaceName): number => {
+        const added = part.facts.adds[face] ? numberOf(part.facts.adds[face]) : 0;
+        return strip.step.does === 'nosing' ? Math.min(0, added) : added;
+    };
+    const [from, to] = [reach(lo, extent.lo.measure) - entering(lo), reach(hi, extent.hi.measure) + entering(hi)];
     const way = wayAlong(line, from, to);
     if (way === undefined) return undefined;
     const says = { kind: 'measured' as const, about: ['the way along its edge', line.name, line.name], span: strip.edge.span };

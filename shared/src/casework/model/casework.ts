@@ -197,6 +197,9 @@ export type Grain = 'length' | 'width' | 'none';
 
 export type EdgeName = 'front' | 'back' | 'left' | 'right' | 'top' | 'bottom';
 
+/** Words with lengths among them, which each document prints in its own style. */
+export type Words = readonly (string | Measure)[];
+
 /** One treatment of one edge; an edge may have several, in the order of work. */
 export interface Edge {
     readonly name: EdgeName;
@@ -294,7 +297,7 @@ export interface Piece {
     readonly rough: Size;
     /** Edges and treatments in words, in the order of work. */
     readonly edges: readonly string[];
-    readonly notes: readonly string[];
+    readonly notes: readonly Words[];
     /** Pieces with one key are truly identical: material, all sizes exactly, hand, edges, grain, shape. */
     readonly alike: string;
 }
@@ -409,6 +412,8 @@ export interface Shop {
     readonly trim: Measure | undefined;
     /** What the shop says of its cauls; undefined where it says nothing. */
     readonly caul?: Caul;
+    /** How many clamps it says that it has, of all sorts together; undefined where it says nothing of them. */
+    readonly clamps?: number;
     readonly thing?: Thing;
 }
 

@@ -22,7 +22,7 @@ export function caulSheet(evaluated: Casework, options: Pick<DocumentOptions, 'u
     const said = casework.shop.caul;
     if (!said || panels.length === 0) return undefined;
     const print = printStyle(casework, options);
-    const caul = caulOf(said, casework);
+    const caul = { ...caulOf(said, casework), clamps: casework.shop.clamps };
     return {
         kind: 'cauls',
         title: 'Cauls',
@@ -37,7 +37,7 @@ export function caulSheet(evaluated: Casework, options: Pick<DocumentOptions, 'u
     };
 }
 
-function caulOf({ height, width, species, spacing, force }: Caul, casework: Casework): CaulOfShop {
+function caulOf({ height, width, species, spacing, force }: Caul, casework: Casework): Omit<CaulOfShop, 'clamps'> {
     const thing = species === undefined ? undefined : casework.things.get(species);
     return {
         height: inBaseUnits(height),

@@ -13,6 +13,8 @@ export interface CaulOfShop {
     readonly spacing: number | undefined;
     readonly force: number | undefined;
     readonly wood: WoodStrength | undefined;
+    /** How many clamps the shop has; undefined where it does not say. */
+    readonly clamps: number | undefined;
 }
 
 /** Under this share of what the glue wants, a set-up keeps a panel flat and does little more. Common practice, no source. */
@@ -29,6 +31,7 @@ export function panelGroups(panel: GluedPanel, caul: CaulOfShop, print: PrintSty
     const pairs = Math.max(1, Math.ceil(panel.length / spacing));
     const notes = [
         `${pairs} pairs, ${lengthInWords(spacing, print)} from one to the next, the outer ones ${lengthInWords((panel.length - (pairs - 1) * spacing) / 2, print)} from the ends.`,
+        ...clampNotes(2 * pairs, caul),
         ...pressureNotes(panel, caul, section, spacing, given, print),
     ];
     if (pressure === undefined) return [{ heading: called, rows: [], notes }];
@@ -42,6 +45,14 @@ export function panelGroups(panel: GluedPanel, caul: CaulOfShop, print: PrintSty
         notes: [],
     };
     return [{ heading: called, rows: loads, notes }, crown];
+}
+
+/** A clamp at each end of each pair, against those that the shop has. */
+function clampNotes(needed: number, { clamps }: CaulOfShop): readonly string[] {
+    if (clamps === undefined) return [];
+    const short = needed - clamps;
+    const compared = short > 0 ? `${short} too few, so borrow them, or take cauls farther apart` : 'enough for one panel at a time';
+    return [`They take ${needed} clamps for a panel, one at each end of each pair; the shop has ${clamps}: ${compared}.`];
 }
 
 function sectionOf({ height, width, wood }: CaulOfShop): CaulSection | undefined {
