@@ -1,6 +1,6 @@
 // What only comes of a line that could not be read. Knows codes of rules and which problems came of reading: nothing of any rule.
 import type { Problem } from 'casewright-shared/casework';
-import { type Finding, ruleNamed } from 'casewright-shared/rules';
+import type { Finding } from 'casewright-shared/rules';
 
 /** Rules that flag a line of which it is not known what it was to say: it may have declared, placed or sized anything. */
 const unreadable: ReadonlySet<string> = new Set(['TXT-001', 'PRP-001', 'PRP-002', 'PRP-006', 'NAM-013']);
@@ -21,7 +21,7 @@ const notThere: ReadonlySet<string> = new Set(['NAM-009', 'NAM-010', 'PLC-001', 
  */
 export function withoutConsequences(findings: readonly Finding[], reading: readonly Problem[]): readonly Finding[] {
     const errors = findings.filter(({ severity }) => severity === 'error');
-    const fromReading = new Set(reading.filter(({ code }) => !ruleNamed(code)?.isReadAllTheSame).map(placeOf));
+    const fromReading = new Set(reading.map(placeOf));
     const halfRead = new Set(errors.filter(({ code }) => unreadable.has(code)).map(({ span }) => span.file));
     const halfWritten = new Set(errors.filter(({ code }) => unreadable.has(code) && !whole.has(code)).map(({ span }) => span.file));
     const isReadWhole = !errors.some((finding) => fromReading.has(placeOf(finding)));

@@ -84,6 +84,15 @@ function describeFound(file: FileLowering, value: DesignExpression): string {
     }
 }
 
+/** `arc out -2in` is `arc in 2in`. */
+function otherWay({ name, shape }: Asking, at: DesignExpression): string | undefined {
+    if (at.is !== 'binary' || at.operator !== '-' || at.left.is !== 'word' || at.right.is !== 'measure' || !takes(shape, 'worded')) {
+        return undefined;
+    }
+    const other = { out: 'in', in: 'out' }[at.left.word];
+    return other && `write \`${name} ${other} ${at.right.text}\`: the word says which way, and the length is above zero`;
+}
+
 export function reportMisfit(file: FileLowering, asking: Asking, at: DesignExpression): void {
     const found = describeFound(file, at);
     const needed = describeShape(asking.shape);
@@ -93,7 +102,7 @@ export function reportMisfit(file: FileLowering, asking: Asking, at: DesignExpre
             asking.shape.is === 'nothing'
                 ? `\`${asking.name}\` takes no value; here stands ${found}`
                 : `\`${asking.name}\` needs ${needed}; here stands ${found}`,
-        hint: quotes ? `write \`${quotes}\`` : `write it so: \`${asking.example}\``,
+        hint: quotes ? `write \`${quotes}\`` : (otherWay(asking, at) ?? `write it so: \`${asking.example}\``),
         found,
         needed,
         ...(quotes ? { fix: { title: `write ${quotes}`, span: at.span, text: quotes, safe: false } } : {}),
@@ -120,6 +129,16 @@ export function reportMissingUnit(file: FileLowering, shape: Shape, at: DesignEx
     const needed = dimensionNeeded(shape) ?? 'length';
     const text = file.text.slice(at.span.start, at.span.end);
     const [inch, metric] = usualUnits[needed];
+    if (shape.is === 'sizeByLength' && /^[0-9]+$/.test(text)) {
+        file.report('UNI-001', at.span, {
+            message: `\`${text}\` has no unit: a size of screw by its number is written with \`#\``,
+            hint: `write \`#${text}\` or \`${text}mm\``,
+            found: 'a plain number',
+            needed: describeShape(shape),
+            fix: { title: `write \`#${text}\``, span: at.span, text: `#${text}`, safe: false },
+        });
+        return;
+    }
     const written = text.includes('/') ? `\`${text}${inch}\`` : `\`${text}${inch}\` or \`${text}${metric}\``;
     const article = describeDimension(dimension[needed]);
     file.report('UNI-001', at.span, {

@@ -28,8 +28,6 @@ export interface Rule {
      * not be read; a problem is dropped while part of its own declaration could not.
      */
     readonly fromAbsence?: true;
-    /** Found while reading, and nothing that the text says is lost by it: all else is checked as if it were not there. */
-    readonly isReadAllTheSame?: true;
     /**
      * A finding of one of these on the same part (in the same file, where this one is about no part) is the mistake, and one of this rule
      * only what comes of it: it is dropped.

@@ -69,8 +69,11 @@ function reportMismatch(construction: Construction, operator: Arithmetic, left: 
 
 /** A bare number beside a length: offer the two units. */
 function mend(bare: Expression | undefined, needed: Dimension): { readonly hint: string } | object {
-    if (needed !== dimension.length || bare?.is !== 'measure') return {};
-    return { hint: `give it a unit: ${bare.text}in or ${bare.text}mm` };
+    if (needed !== dimension.length) return {};
+    if (bare?.is === 'measure') return { hint: `give it a unit: ${bare.text}in or ${bare.text}mm` };
+    const fraction = bare?.is === 'binary' && bare.operator === '/' && [bare.left, bare.right];
+    const [above, below] = fraction || [];
+    return above?.is === 'measure' && below?.is === 'measure' ? { hint: `give it a unit: ${above.text}/${below.text}in` } : {};
 }
 
 /** Whether the nominal values compare so. Approximate values are equal within the geometry tolerance. */

@@ -324,7 +324,14 @@ export function expectDimension(
             needed: wanted,
         });
     }
-    return construction.report('UNI-003', { span, message: `${wanted} is needed here; this is ${found}`, found, needed: wanted });
+    const example = needed === dimension.length ? 'such as `12in` or `300mm`' : needed === dimension.none ? 'such as `3`' : undefined;
+    return construction.report('UNI-003', {
+        span,
+        message: `${wanted} is needed here; this is ${found}`,
+        ...(example ? { hint: `write ${wanted}, ${example}` } : {}),
+        found,
+        needed: wanted,
+    });
 }
 
 export function expectLength(construction: Construction, measure: Measure | undefined, span: Span): Measure | undefined {
@@ -366,6 +373,13 @@ export function evaluateCount(construction: Construction, expression: Expression
         message: `${found} is no count`,
         found,
         needed: `a whole number from ${least} up`,
-        ...(Number.isInteger(value) ? {} : { hint: 'use `ceil(...)` or `floor(...)` to make a whole number of it' }),
+        ...hintOfCount(expression, value, least),
     });
+}
+
+function hintOfCount(expression: Expression, value: number, least: number): { readonly hint?: string } {
+    const below = Math.max(Math.floor(value), least);
+    if (Number.isInteger(value)) return value < least ? { hint: `write \`${least}\` or more, or take it out` } : {};
+    if (expression.is !== 'measure') return { hint: 'use `ceil(...)` or `floor(...)` to make a whole number of it' };
+    return { hint: below === Math.ceil(value) ? `write \`${below}\`` : `write \`${below}\` or \`${Math.ceil(value)}\`` };
 }

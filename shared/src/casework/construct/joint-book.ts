@@ -144,6 +144,16 @@ export class JointBook {
 
     private reportApart({ left, right, named }: Sentence): void {
         if (!named) return;
+        const [only] = left;
+        if (only && left.size === 1 && right.size === 1 && right.has(only)) {
+            this.construction.report('NAM-007', {
+                span: named.span,
+                message: `\`${only.name}\` cannot be joined to itself`,
+                hint: 'name the part that it is joined to',
+                found: `\`${only.name}\` on both sides`,
+                needed: 'two parts',
+            });
+        }
         for (const a of left)
             for (const b of right) if (a !== b && !meetingOf(this.construction, a, b)) reportApart(this.construction, a, b, named);
     }

@@ -29,6 +29,7 @@ export function layersOfPart(construction: Construction, part: PlacedPart): read
     if (description.layers.length > 0) return writtenLayers(construction, part, grain);
     const { of } = description;
     if (!of) {
+        if (isCaseWithoutMaterial(part)) return reportCaseWithoutMaterial(construction, part);
         part.report('MAT-001', `\`${part.name}\` has no material`, {
             hint: `say what it is of: \`${part.kind}${part.declaration.unnamed ? '' : ` ${part.declaration.name}`} of ...\`, or \`every ${part.kind} { of ... }\``,
             needed: 'a material',
@@ -48,6 +49,23 @@ export function layersOfPart(construction: Construction, part: PlacedPart): read
             : pieceThickness(construction, material, part, index + 1, of.said.span);
         return { name: undefined, material, thickness, grain: grain ?? construction.things.grainOf(material), leaves: [], span };
     });
+}
+
+/** Whether neither the case nor any part of it says what it is of: it was forgotten at the case, and not at each of its parts. */
+function isCaseWithoutMaterial({ build }: PlacedPart): boolean {
+    const boards = build.parts.filter((one) => !one.isAssembly);
+    return boards.length > 1 && boards.every(({ description: { value } }) => value && !value.of && value.layers.length === 0);
+}
+
+function reportCaseWithoutMaterial(construction: Construction, { build }: PlacedPart): readonly LayerPlan[] {
+    const { name, kind, nameSpan } = build.declaration;
+    construction.report('MAT-001', {
+        span: nameSpan,
+        message: `neither \`${name}\` nor any part of it says what it is made of`,
+        hint: `name the material at the case, \`${kind} ${name} of ...\`, or at each part`,
+        needed: 'a material',
+    });
+    return [];
 }
 
 /** More layers than this are a slip of the keyboard. */

@@ -111,6 +111,7 @@ case Bookcase of Ply {
             // A case that stands in another is whole by itself: what does not fit is the part beside it.
             const [part, other] = standsIn(later, earlier) ? [earlier, later] : [later, earlier];
             const isOfOneCase = part.assembly === other.assembly;
+            if (isOfOneCase && part.name === other.name) continue; // one name for two parts: that has been reported
             const pair = `${part.path} ${other.assembly}`;
             if (!isOfOneCase && said.has(pair)) continue;
             said.add(pair);

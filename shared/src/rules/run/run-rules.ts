@@ -24,9 +24,7 @@ const readingGroups = new Set(['TXT', 'NAM', 'UNI', 'PRP']);
  */
 export function runRules(casework: Casework, options: RunOptions = {}): readonly Finding[] {
     const problems = [...(options.reading ?? []), ...casework.problems].map(findingOfProblem);
-    const unread = problems.filter(
-        ({ code, severity }) => severity === 'error' && readingGroups.has(groupOf(code)) && !byCode.get(code)?.isReadAllTheSame,
-    );
+    const unread = problems.filter(({ code, severity }) => severity === 'error' && readingGroups.has(groupOf(code)));
     const isReadWhole = unread.length === 0;
     const checked = rules.filter((rule) => runs(rule, options.phase ?? 'project', isReadWhole));
     const known = dropUnsaid(problems, unread, casework, rules);

@@ -10,7 +10,6 @@ export const twoStatementsOnALine = defineRule({
     why: 'A statement ends with its line. Where two stand on one, a word that was forgotten between them would go unseen. Both are read all the same.',
     mend: 'Put the second on a line of its own, or write `;` between the two.',
     source: { kind: 'language', citation: 'The forms of a statement' },
-    isReadAllTheSame: true,
     fix: 'safe',
     examples: {
         bad: [
