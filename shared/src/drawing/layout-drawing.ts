@@ -96,12 +96,17 @@ function labelOf(blank: LayoutPicture['blanks'][number], factor: number): readon
     return stacked([blank.mark], middle, smallHeight, height > width);
 }
 
+/** Beside the middle, where the lines that cross an offcut leave room. */
 function offcutLabel(offcut: LayoutPicture['offcuts'][number], factor: number): readonly DrawnText[] {
     const [width, height] = [offcut.width / factor, offcut.height / factor];
     const turned = height > width;
-    const fits = offcut.size.length * smallHeight * advance < Math.max(width, height) - 2 && Math.min(width, height) > smallHeight * 2;
-    const middle = { x: (offcut.x + offcut.width / 2) / factor, y: (offcut.y + offcut.height / 2) / factor };
-    return fits ? stacked([offcut.size], middle, smallHeight, turned) : [];
+    const [long, short] = turned ? [height, width] : [width, height];
+    if (offcut.size.length * smallHeight * advance > long / 2 || short < smallHeight * 4) return [];
+    const place = {
+        x: (offcut.x + offcut.width * (turned ? 0.25 : 0.5)) / factor,
+        y: (offcut.y + offcut.height * (turned ? 0.5 : 0.75)) / factor,
+    };
+    return stacked([offcut.size], place, smallHeight, turned);
 }
 
 /** Lines of text around a point. */
