@@ -2,6 +2,7 @@
 import type { Assembly, Casework, Part } from '../casework/index.js';
 import { boxAround } from '../geometry/index.js';
 import { dimension, real } from '../quantity/index.js';
+import { grouped } from './grouped.js';
 import { massOfPart } from './mass.js';
 import { measureProperty } from './thing-values.js';
 
@@ -17,8 +18,19 @@ export interface Carried {
     readonly mass: number | undefined;
 }
 
-/** What is carried of all that is built: joints that are made `on site` come apart. */
+const carried = new WeakMap<Casework, readonly Carried[]>();
+
+/** What is carried of all that is built: joints that are made `on site` come apart. Found once for each casework, since several rules ask. */
 export function carriedPieces(casework: Casework): readonly Carried[] {
+    let pieces = carried.get(casework);
+    if (!pieces) {
+        pieces = findCarried(casework);
+        carried.set(casework, pieces);
+    }
+    return pieces;
+}
+
+function findCarried(casework: Casework): readonly Carried[] {
     const built = casework.assemblies.filter(({ count }) => count > 0);
     const groups = new Map(built.map(({ path }) => [path, path]));
     const groupOf = (path: string): string => {
@@ -33,12 +45,14 @@ export function carriedPieces(casework: Casework): readonly Carried[] {
     }
     const members = new Map<string, Assembly[]>();
     for (const assembly of built) members.set(groupOf(assembly.path), [...(members.get(groupOf(assembly.path)) ?? []), assembly]);
-    return [...members.values()].flatMap((assemblies) => carriedOf(casework, assemblies) ?? []);
+    const parts = grouped([...casework.parts.values()], ({ assembly }) => [assembly]);
+    return [...members.values()].flatMap((assemblies) => {
+        const within = assemblies.flatMap(({ path }) => parts.get(path) ?? []);
+        return carriedOf(casework, assemblies, within) ?? [];
+    });
 }
 
-function carriedOf(casework: Casework, assemblies: readonly Assembly[]): Carried | undefined {
-    const paths = new Set(assemblies.map(({ path }) => path));
-    const parts = [...casework.parts.values()].filter(({ assembly }) => paths.has(assembly));
+function carriedOf(casework: Casework, assemblies: readonly Assembly[], parts: readonly Part[]): Carried | undefined {
     const [assembly] = [...assemblies].sort((a, b) => a.path.length - b.path.length);
     const around = boxAround(parts.map(({ box }) => box));
     if (!assembly || !around) return undefined;
@@ -49,7 +63,9 @@ function carriedOf(casework: Casework, assemblies: readonly Assembly[]): Carried
         width: most.x - least.x,
         depth: most.y - least.y,
         height: most.z - least.z,
-        mass: massOf(casework, parts),
+        get mass() {
+            return massOf(casework, parts);
+        },
     };
 }
 

@@ -3,7 +3,7 @@ import type { Casework, Part, Piece, Thing } from '../casework/index.js';
 import { integral, type SpacePoint } from '../geometry/index.js';
 import { dimension, type Quantity, quantity, Rational } from '../quantity/index.js';
 import { grouped } from './grouped.js';
-import { total, volumeOf } from './size-arithmetic.js';
+import { total } from './size-arithmetic.js';
 import { isSolidWood, measureProperty, thingProperty } from './thing-values.js';
 
 /**
@@ -17,9 +17,20 @@ export function densityOf(casework: Casework, material: Thing | undefined): Quan
 
 /**
  * The mass of one delivered part: density times volume of the pieces it is made of, its bands and nosings among them. What rabbets,
- * grooves, rounds and joints take out is still in it. Unknown as soon as the density or a size of one of its pieces is.
+ * grooves, rounds and joints take out is still in it. Unknown as soon as the density or a size of one of its pieces is. As drawn: by how
+ * much sizes deviate is nothing against how much the density of wood does.
  */
 export function massOfPart(casework: Casework, part: Part): Quantity | undefined {
+    let known = masses.get(casework);
+    if (!known) masses.set(casework, (known = new Map()));
+    if (!known.has(part)) known.set(part, weigh(casework, part));
+    return known.get(part);
+}
+
+/** Several rules ask for the same masses at each keystroke. */
+const masses = new WeakMap<Casework, Map<Part, Quantity | undefined>>();
+
+function weigh(casework: Casework, part: Part): Quantity | undefined {
     const share = shareUnderCurve(casework, part);
     if (share === undefined || part.quantity === 0) return undefined;
     return total(
@@ -46,8 +57,12 @@ function piecesOf({ pieces }: Casework, { path }: Part): readonly Piece[] {
 /** The mass of the block that the sizes of a piece span. Bands and nosings are pieces of their own, so the core is what counts. */
 function massOfBlock(casework: Casework, piece: Piece): Quantity | undefined {
     const density = densityOf(casework, piece.material === undefined ? undefined : casework.things.get(piece.material));
-    const volume = volumeOf(piece.core);
-    return density && volume && quantity.multiply(volume, density);
+    const { length, width, thickness } = piece.core;
+    if (!density || !length || !width || !thickness) return undefined;
+    return [width, thickness].reduce(
+        (product, size) => quantity.multiply(product, quantity.nominal(size.quantity)),
+        quantity.multiply(quantity.nominal(density), quantity.nominal(length.quantity)),
+    );
 }
 
 function isStrip(piece: Piece): boolean {
