@@ -12,11 +12,25 @@ export default defineConfig({
                 test: {
                     name: 'fast',
                     include: ['{shared,language,cli,extension}/test/**/*.test.ts', 'tests/**/*.test.ts'],
-                    exclude: ['**/node_modules/**', 'tests/out/**'],
+                    exclude: ['**/node_modules/**', 'tests/out/**', 'tests/protocol/prepared/**'],
+                    // a server that a test starts leaves nothing behind
+                    env: { CASEWRIGHT_CACHE: 'off' },
                     testTimeout: 60_000,
                     hookTimeout: 60_000,
                     // On two cores the default would be one worker, and then vitest runs a group 0 last.
                     maxWorkers: '100%',
+                    sequence: { groupOrder: 1 },
+                },
+            },
+            {
+                root,
+                test: {
+                    name: 'prepared',
+                    include: ['tests/protocol/{stdio,requests}.test.ts', 'tests/protocol/prepared/*.test.ts'],
+                    globalSetup: ['tests/protocol/prepared/prepare.ts'],
+                    testTimeout: 60_000,
+                    hookTimeout: 60_000,
+                    env: { CASEWRIGHT_CACHE: fileURLToPath(new URL('out/prepared-start', import.meta.url)) },
                     sequence: { groupOrder: 1 },
                 },
             },

@@ -35,7 +35,12 @@ const PACKAGE_LAYERS: Readonly<Record<string, readonly string[]>> = {
     cli: ['shared', 'language'],
 };
 
-const NODE_ENTRIES = ['language/src/server/main-node.ts', 'extension/src/desktop.ts'];
+const NODE_ENTRIES = [
+    'language/src/server/main-node.ts',
+    'language/src/server/main-node-prepared.ts',
+    'language/src/server/node-services.ts',
+    'extension/src/desktop.ts',
+];
 
 /** The boundaries of the project's code (of `src` folders, that is, not of tests and scripts). */
 export const boundaryRules: readonly BoundaryRule[] = [
@@ -109,7 +114,7 @@ export const boundaryRules: readonly BoundaryRule[] = [
     },
     {
         title: 'shared, language and what the extension runs in a browser use no module of Node',
-        advice: 'files, time and chance come in as arguments from cli/ or from a desktop entry; main-node.ts and desktop.ts are the only doors to Node',
+        advice: 'files, time and chance come in as arguments from cli/ or from a desktop entry; main-node*.ts, node-services.ts and desktop.ts are the only doors to Node',
         forbids: ({ from, specifier }) =>
             packageOf(from) !== 'cli' && !NODE_ENTRIES.includes(from) && (isBuiltin(specifier) || specifier.endsWith('/node')),
         caught: [

@@ -7,6 +7,7 @@ import { languageServerCommand } from './language-server.js';
 /** A server that has been started and asked what it can do. */
 export interface Session {
     readonly connection: MessageConnection;
+    readonly processId: number | undefined;
     readonly capabilities: InitializeResult['capabilities'];
     /** What was last published of a file; undefined if nothing was. */
     diagnosticsOf(uri: string): PublishDiagnosticsParams['diagnostics'] | undefined;
@@ -36,6 +37,7 @@ export async function startSession(folder?: string): Promise<Session> {
     await connection.sendNotification('initialized', {});
     return {
         connection,
+        processId: server.pid,
         capabilities,
         diagnosticsOf: (uri) => published.get(uri),
         open: (uri, text) =>

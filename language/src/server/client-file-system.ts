@@ -5,7 +5,8 @@ import { FIND_FILE, type FileEntry, type FileRequest, LIST_FOLDER, READ_FILE } f
 
 /** Reads through the client: for a server that runs in a browser's worker, where the editor alone can reach the files. */
 export class ClientFileSystem implements FileSystemProvider {
-    constructor(private readonly connection: Connection) {}
+    /** @param connection asked for at each request: there may be none yet when this is made */
+    constructor(private readonly connection: () => Connection) {}
 
     async stat(uri: URI): Promise<FileSystemNode> {
         const found = await this.find(uri);
@@ -20,7 +21,7 @@ export class ClientFileSystem implements FileSystemProvider {
     }
 
     readFile(uri: URI): Promise<string> {
-        return this.connection.sendRequest<string>(READ_FILE, about(uri));
+        return this.connection().sendRequest<string>(READ_FILE, about(uri));
     }
 
     readBinary(uri: URI): Promise<Uint8Array> {
@@ -28,7 +29,7 @@ export class ClientFileSystem implements FileSystemProvider {
     }
 
     async readDirectory(uri: URI): Promise<FileSystemNode[]> {
-        return (await this.connection.sendRequest<FileEntry[]>(LIST_FOLDER, about(uri))).map(toNode);
+        return (await this.connection().sendRequest<FileEntry[]>(LIST_FOLDER, about(uri))).map(toNode);
     }
 
     statSync(uri: URI): FileSystemNode {
@@ -52,7 +53,7 @@ export class ClientFileSystem implements FileSystemProvider {
     }
 
     private find(uri: URI): Promise<FileEntry | null> {
-        return this.connection.sendRequest<FileEntry | null>(FIND_FILE, about(uri));
+        return this.connection().sendRequest<FileEntry | null>(FIND_FILE, about(uri));
     }
 }
 

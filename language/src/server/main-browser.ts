@@ -18,7 +18,7 @@ let typeface: Typeface | undefined;
 const { shared } = createLanguageServerServices({
     connection,
     later,
-    fileSystemProvider: () => new ClientFileSystem(connection),
+    fileSystemProvider: () => new ClientFileSystem(() => connection),
     typefaceOfPdf: () => typeface,
 });
 shared.lsp.LanguageServer.onInitialize(({ initializationOptions }) => {

@@ -21,8 +21,8 @@ export function densityOf(casework: Casework, material: Thing | undefined): Quan
  * much sizes deviate is nothing against how much the density of wood does.
  */
 export function massOfPart(casework: Casework, part: Part): Quantity | undefined {
-    let known = masses.get(casework);
-    if (!known) masses.set(casework, (known = new Map()));
+    const known = masses.get(casework) ?? new Map<Part, Quantity | undefined>();
+    masses.set(casework, known);
     if (!known.has(part)) known.set(part, weigh(casework, part));
     return known.get(part);
 }
