@@ -28,6 +28,15 @@ export class LanguageWorkspace {
         return documents;
     }
 
+    /** Changes a file and lets the builder do what it does after a keystroke, but for checks. */
+    async edit(uri: string, text: string): Promise<LangiumDocument> {
+        const { LangiumDocuments, DocumentBuilder } = this.services.shared.workspace;
+        this.texts.set(uri, text);
+        DocumentBuilder.updateBuildOptions = { validation: false };
+        await DocumentBuilder.update([URI.parse(uri)], []);
+        return LangiumDocuments.getOrCreateDocument(URI.parse(uri));
+    }
+
     /** The casework of a linked file. */
     construct(document: LangiumDocument): Casework {
         return construct(this.services.casewright.lowering.Lowering.lowerDesign(document).design);
@@ -37,6 +46,11 @@ export class LanguageWorkspace {
     check(document: LangiumDocument): number {
         const { design, problems } = this.services.casewright.lowering.Lowering.lowerDesign(document);
         return runRules(construct(design), { reading: problems }).length;
+    }
+
+    /** The same as a server does it, which uses again what an edit has left alone, and keeps what it finds for the next. */
+    checkEdited(document: LangiumDocument): number {
+        return this.services.casewright.analysis.Analyses.of(document).findings.length;
     }
 
     private textOf(uri: string): string {

@@ -1,4 +1,5 @@
 // Keeps the analysis of each file for as long as it is true. Knows states of documents: nothing of what is found in them.
+import { BuiltBefore } from 'casewright-shared/casework';
 import { type AstNode, DocumentState, type LangiumDocument } from 'langium';
 import type { Lowering } from '../lowering/lowering.js';
 import type { UsedFiles } from '../workspace/used-files.js';
@@ -12,6 +13,7 @@ interface Kept {
 
 export class Analyses {
     private readonly kept = new WeakMap<LangiumDocument, Kept>();
+    private readonly built = new WeakMap<LangiumDocument, BuiltBefore>();
 
     constructor(
         private readonly lowering: Lowering,
@@ -26,7 +28,9 @@ export class Analyses {
         if (known && isSame(known.trees, trees)) {
             return known.analysis;
         }
-        const analysis = new Analysis(document, this.lowering.lowerDesign(document), closure);
+        const before = this.built.get(document) ?? new BuiltBefore();
+        this.built.set(document, before);
+        const analysis = new Analysis(document, this.lowering.lowerDesign(document), closure, before);
         // While a build is under way a name may still lead to a tree that is gone.
         if (closure.every(({ state }) => state >= DocumentState.Linked)) {
             this.kept.set(document, { trees, analysis });

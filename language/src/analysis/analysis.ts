@@ -1,5 +1,5 @@
 // What a file amounts to: design, casework, findings, made when they are asked for. Knows the stages and their order: nothing of any of them.
-import { type Casework, construct, type Design, type Measure, type Problem, type Span } from 'casewright-shared/casework';
+import { type BuiltBefore, type Casework, construct, type Design, type Measure, type Problem, type Span } from 'casewright-shared/casework';
 import { type Finding, runRules } from 'casewright-shared/rules';
 import type { LangiumDocument } from 'langium';
 import type { LoweredDesign } from '../lowering/lowering.js';
@@ -7,7 +7,10 @@ import { withoutConsequences } from './consequences.js';
 import { type PlaceInText, placeInText } from './place.js';
 import { syntaxProblems } from './syntax-problems.js';
 
-/** One state of a file and of all it uses. Never changes: after an edit there is another. */
+/**
+ * One state of a file and of all it uses. After an edit there is another, and this one is not asked any more: what the edit has left
+ * alone in it goes over to the next and moves with its text.
+ */
 export class Analysis {
     /** By their names in spans. */
     private readonly documents: ReadonlyMap<string, LangiumDocument>;
@@ -22,6 +25,8 @@ export class Analysis {
         private readonly lowered: LoweredDesign,
         /** The file and all it uses, in the order of use. */
         used: readonly LangiumDocument[],
+        /** What the state before it had built: what is found again is not built again. */
+        private readonly before: BuiltBefore,
     ) {
         this.documents = new Map(lowered.design.files.map((file, index) => [file, used[index] ?? document]));
     }
@@ -40,7 +45,7 @@ export class Analysis {
     }
 
     get casework(): Casework {
-        this.knownCasework ??= construct(this.design);
+        this.knownCasework ??= construct(this.design, { before: this.before });
         return this.knownCasework;
     }
 

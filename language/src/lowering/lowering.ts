@@ -3,6 +3,7 @@ import type { Declaration, DeclarationId, Design, FactDeclaration, Problem, Stat
 import { type AstNode, type LangiumDocument, URI, UriUtils } from 'langium';
 import type { VisibleNames } from '../scoping/visible-names.js';
 import type { UsedFiles } from '../workspace/used-files.js';
+import { carryOver } from './carried-over.js';
 import { FileLowering } from './file-lowering.js';
 import { type LoweredFile, lowerFile } from './lowered-file.js';
 import { targetSpan } from './names-of-file.js';
@@ -23,6 +24,8 @@ interface Remembered {
 export class Lowering {
     /** By the state of a file, and by what the file is called. */
     private readonly remembered = new WeakMap<AstNode, Map<string, Remembered>>();
+    /** What was last lowered of a document, by what it is called. */
+    private readonly last = new WeakMap<LangiumDocument, Map<string, LoweredFile>>();
 
     constructor(
         private readonly names: VisibleNames,
@@ -55,9 +58,18 @@ export class Lowering {
             return known;
         }
         const file = new FileLowering(this.names.of(document), this.names, labelOf);
-        const made = { of, lowered: lowerFile(file), file };
+        const made = { of, lowered: this.carriedOver(document, lowerFile(file)), file };
         byLabel.set(label, made);
         return made;
+    }
+
+    private carriedOver(document: LangiumDocument, lowered: LoweredFile): LoweredFile {
+        const last = this.last.get(document) ?? new Map<string, LoweredFile>();
+        this.last.set(document, last);
+        const before = last.get(lowered.label);
+        const now = before ? carryOver(before, lowered) : lowered;
+        last.set(lowered.label, now);
+        return now;
     }
 
     /** Files that use each other in a ring: one report for each ring, where the first file that was asked for enters it. */

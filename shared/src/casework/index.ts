@@ -1,3 +1,4 @@
+export { BuiltBefore } from './construct/built-before.js';
 export { type ConstructOptions, construct } from './construct/construct.js';
 export * from './design/design.js';
 export { type LookUp, lookUp, type NamedSize, sizesAt } from './explain/look-up.js';

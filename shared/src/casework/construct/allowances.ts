@@ -1,6 +1,6 @@
 /** What an `allow` is about: parts, or whole cases with all that is in them. */
-import type { AllowStatement } from '../design/design.js';
-import type { Allowance } from '../model/casework.js';
+import type { AllowStatement, DeclarationId } from '../design/design.js';
+import type { Allowance, Path } from '../model/casework.js';
 import type { CaseBuild } from './case-build.js';
 import type { Construction } from './construction.js';
 import { evaluate } from './evaluate.js';
@@ -25,9 +25,9 @@ export function allowanceInCase(construction: Construction, statement: AllowStat
 }
 
 /** At the top of a file: `on` names cases that are declared there. */
-export function allowanceInFile(statement: AllowStatement, builds: readonly CaseBuild[]): Allowance {
+export function allowanceInFile(statement: AllowStatement, cases: readonly { readonly id: DeclarationId; readonly path: Path }[]): Allowance {
     const ids = new Set(statement.on.flatMap((selector) => (selector.is === 'name' ? [selector.id] : [])));
-    const assemblies = builds.filter(({ declaration }) => ids.has(declaration.id)).map(({ path }) => path);
+    const assemblies = cases.filter(({ id }) => ids.has(id)).map(({ path }) => path);
     return { ...said(statement), parts: [], assemblies };
 }
 

@@ -35,7 +35,7 @@ function deviate(construction: Construction, left: Measure, right: Measure, at: 
     if (left.quantity.dimension !== right.quantity.dimension) return undefined;
     const limit = quantity.absolute(right.quantity).value;
     const id = sourceAt(construction, spanKey(at.span), limit);
-    construction.deviations.set(id, { id, minus: limit, plus: limit });
+    construction.deviate({ id, minus: limit, plus: limit });
     return quantity.deviating(left.quantity, id);
 }
 

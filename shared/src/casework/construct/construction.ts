@@ -2,9 +2,10 @@
  * What one construction shares: the design it reads, the problems it meets, and the cells that are being computed.
  */
 import type { DeviationSource } from '../../quantity/index.js';
-import type { Design, Span } from '../design/design.js';
+import type { DeclarationId, Design, Span } from '../design/design.js';
 import type { Problem, Shop, TextEdit } from '../model/casework.js';
 import type { Measure } from '../model/measure.js';
+import type { Recording } from './recording.js';
 import { shopOf } from './shop.js';
 import { Things } from './things.js';
 
@@ -39,6 +40,7 @@ export class Construction {
     private order = 0;
     private figures: Shop | undefined;
     private readonly paths = new Map<string, number>();
+    private recording: Recording | undefined;
 
     constructor(
         readonly design: Design,
@@ -97,6 +99,30 @@ export class Construction {
         const before = this.paths.get(path) ?? 0;
         this.paths.set(path, before + 1);
         return before === 0 ? path : `${path}~${before + 1}`;
+    }
+
+    /** Runs a step of building a case, and records what it asks of what all cases share. */
+    during<T>(recording: Recording, run: () => T): T {
+        const [parts, turns] = [this.partCount, this.turnCount];
+        this.recording = recording;
+        try {
+            return run();
+        } finally {
+            this.recording = undefined;
+            recording.partCount += this.partCount - parts;
+            recording.turnCount += this.turnCount - turns;
+        }
+    }
+
+    /** A thing or a value of a file is asked for. */
+    asks(id: DeclarationId): void {
+        this.recording?.declarations.add(id);
+    }
+
+    /** Something is stated to deviate. */
+    deviate(source: DeviationSource): void {
+        this.deviations.set(source.id, source);
+        this.recording?.deviations.set(source.id, source);
     }
 
     /** Notes what the words at a span amount to, for hovers. */

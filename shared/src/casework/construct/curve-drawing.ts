@@ -77,7 +77,10 @@ export function drawPieces(context: CurveContext, frame: CurveFrame): readonly D
         const points = shape?.value?.is === 'points' ? shape.value.points.map((one) => one.span) : undefined;
         drawn.push({
             curve,
-            span: { ...to.span, end: Math.max(to.span.end, shape?.span.end ?? 0) },
+            // asked for each time: the words may have moved since, while the case that they stand in is used again
+            get span() {
+                return { ...to.span, end: Math.max(to.span.end, shape?.span.end ?? 0) };
+            },
             ...(points ? { points: way < 0 ? points.reverse() : points } : {}),
         });
         start = end;

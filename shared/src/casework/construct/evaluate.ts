@@ -76,6 +76,7 @@ function evaluateName(construction: Construction, expression: Extract<Expression
     const declaration = construction.design.declarations.get(expression.id);
     switch (declaration?.is) {
         case 'let':
+            construction.asks(declaration.id);
             return letOfFile(construction, declaration);
         case 'fact':
             if (declaration.kind === 'curve' && scope.build) return { is: 'curve', law: scope.build.curve(declaration) };

@@ -156,7 +156,7 @@ function pieceThickness(
         const stated = construction.deviations.get(source);
         if (!stated) continue;
         const id = `${source} ${part.path}/${number}`;
-        construction.deviations.set(id, { ...stated, id });
+        construction.deviate({ ...stated, id });
         own.set(id, effect);
     }
     return derived({ ...stock.quantity, deviations: own }, { kind: 'thickness', about: ['1', name] }, [stock]);

@@ -49,7 +49,9 @@ function curveModel(declared: DeclaredCurve, law: CurveLaw, parts: readonly Part
     const pieces = declared.shownPieces.map((piece) => ({
         kind: piece.curve.kind,
         over: piece.curve.span,
-        span: piece.span,
+        get span() {
+            return piece.span;
+        },
         ...(piece.points ? { points: piece.points } : {}),
     }));
     return {

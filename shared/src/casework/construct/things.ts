@@ -20,6 +20,7 @@ export class Things {
 
     /** The thing of a declaration; undefined if it is none. */
     thing(id: DeclarationId): Thing | undefined {
+        this.construction.asks(id);
         let cell = this.cells.get(id);
         if (!cell) {
             const declaration = this.construction.design.declarations.get(id);
