@@ -46,17 +46,19 @@ function isCarried(before: Declaration | EveryStatement, after: Declaration | Ev
 function isMoved(before: unknown, after: unknown, by: number): boolean {
     if (before === after) return true;
     if (!isObject(before) || !isObject(after)) return false;
-    if (before instanceof Rational) return after instanceof Rational && before.equals(after);
     if (isSpan(before)) {
-        return isSpan(after) && before.file === after.file && before.start + by === after.start && before.end + by === after.end;
+        return isSpan(after) && before.start + by === after.start && before.end + by === after.end && before.file === after.file;
     }
-    if (Array.isArray(before)) {
-        return Array.isArray(after) && before.length === after.length && before.every((one, index) => isMoved(one, after[index], by));
+    if (before instanceof Rational) return after instanceof Rational && before.equals(after);
+    const isList = Array.isArray(before);
+    if (isList !== Array.isArray(after) || !(isList || (isPlain(before) && isPlain(after)))) return false;
+    let keys = 0;
+    for (const key in before) {
+        if (!isMoved(before[key], after[key], by)) return false;
+        keys += 1;
     }
-    if (!isPlain(before) || !isPlain(after)) return false;
-    const keys = Object.keys(before);
-    if (keys.length !== Object.keys(after).length) return false;
-    return keys.every((key) => key in after && isMoved(before[key], after[key], by));
+    for (const _ in after) keys -= 1;
+    return keys === 0;
 }
 
 function statesTolerance(value: unknown): boolean {

@@ -25,7 +25,10 @@ export function allowanceInCase(construction: Construction, statement: AllowStat
 }
 
 /** At the top of a file: `on` names cases that are declared there. */
-export function allowanceInFile(statement: AllowStatement, cases: readonly { readonly id: DeclarationId; readonly path: Path }[]): Allowance {
+export function allowanceInFile(
+    statement: AllowStatement,
+    cases: readonly { readonly id: DeclarationId; readonly path: Path }[],
+): Allowance {
     const ids = new Set(statement.on.flatMap((selector) => (selector.is === 'name' ? [selector.id] : [])));
     const assemblies = cases.filter(({ id }) => ids.has(id)).map(({ path }) => path);
     return { ...said(statement), parts: [], assemblies };

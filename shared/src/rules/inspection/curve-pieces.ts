@@ -19,11 +19,23 @@ export function suddenChangesIn(
     line: CurveModel & { readonly curve: Curve },
     is: 'corner' | 'jump',
 ): readonly { readonly feature: CurveFeature; readonly span: Span }[] {
-    return surveyOf(line.curve).flatMap((feature) => {
+    return featuresOf(line.curve).flatMap((feature) => {
         if (feature.is !== is) return [];
         const after = line.pieces.find(({ over }) => Math.abs(over.from - feature.point.x) < 1e-3);
         return [{ feature, span: after?.span ?? line.nameSpan }];
     });
+}
+
+/** Found once for each curve: one that an edit leaves alone is the same at the next keystroke. */
+const known = new WeakMap<Curve, readonly CurveFeature[]>();
+
+function featuresOf(curve: Curve): readonly CurveFeature[] {
+    let features = known.get(curve);
+    if (!features) {
+        features = surveyOf(curve);
+        known.set(curve, features);
+    }
+    return features;
 }
 
 export interface SaidPiece {

@@ -13,16 +13,31 @@ export interface StepOfEdge {
 
 /** Every step of every edge of every sound part. */
 export function* edgeStepsIn(casework: Casework): Generator<StepOfEdge> {
-    for (const part of casework.parts.values()) {
-        if (!isSound(part)) continue;
-        const outermost = new Map<Edge['name'], EdgeStep>();
-        for (const edge of part.edges) {
-            for (const step of edge.steps) {
-                yield { part, edge, step, over: outermost.get(edge.name) };
-                if (covers(step)) outermost.set(edge.name, step);
-            }
+    for (const part of casework.parts.values()) if (isSound(part)) yield* edgeStepsOf(part);
+}
+
+/** Found once for each part: several rules ask, and a part that an edit leaves alone is the same at the next keystroke. */
+const known = new WeakMap<Part, readonly StepOfEdge[]>();
+
+function edgeStepsOf(part: Part): readonly StepOfEdge[] {
+    let found = known.get(part);
+    if (!found) {
+        found = findEdgeSteps(part);
+        known.set(part, found);
+    }
+    return found;
+}
+
+function findEdgeSteps(part: Part): readonly StepOfEdge[] {
+    const found: StepOfEdge[] = [];
+    const outermost = new Map<Edge['name'], EdgeStep>();
+    for (const edge of part.edges) {
+        for (const step of edge.steps) {
+            found.push({ part, edge, step, over: outermost.get(edge.name) });
+            if (covers(step)) outermost.set(edge.name, step);
         }
     }
+    return found;
 }
 
 /** Whether a step puts wood on the edge. */
