@@ -85,6 +85,12 @@ export function mixedFiles(lines: number): readonly GeneratedFile[] {
     return [shop, ...large, ...small];
 }
 
+/** A text in which a size of the case in the middle changes at each edit, and all behind it moves. */
+export function halfwayEdits(text: string): readonly string[] {
+    const half = text.indexOf('height ', text.length / 2) + 'height '.length;
+    return ['7', '70', '70.5'].map((height) => `${text.slice(0, half)}${height}${text.slice(text.indexOf('in', half))}`);
+}
+
 export function lineCount(files: readonly GeneratedFile[]): number {
     return files.reduce((sum, { text }) => sum + text.split('\n').length, 0);
 }

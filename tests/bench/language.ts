@@ -1,5 +1,5 @@
 /** Parsing, linking, evaluating and checking, each against the bare parse of the same text in the same run. */
-import { type GeneratedFile, lineCount, manySmallFiles, mixedFiles, oneLargeFile } from './generated-projects.ts';
+import { type GeneratedFile, halfwayEdits, lineCount, manySmallFiles, mixedFiles, oneLargeFile } from './generated-projects.ts';
 import { LanguageWorkspace } from './language-workspace.ts';
 import type { Report } from './report.ts';
 import { bestOf } from './timing.ts';
@@ -35,12 +35,6 @@ async function shape(report: Report, name: string, files: readonly GeneratedFile
         `per 1,000 lines: parse ${perThousand(best.parse)}, parse and link ${perThousand(best.link)}, all with evaluation and checks ${perThousand(best.all)}`,
     );
     report.goal({ what: 'warm parse', found: (count / best.parse) * 1000, unit: 'lines a second', atLeast: 25_000 });
-}
-
-/** A text in which a size of the case in the middle changes at each edit, and all behind it moves. */
-function halfwayEdits(text: string): readonly string[] {
-    const half = text.indexOf('height ', text.length / 2) + 'height '.length;
-    return ['7', '70', '70.5'].map((height) => `${text.slice(0, half)}${height}${text.slice(text.indexOf('in', half))}`);
 }
 
 /** What an edit of one file costs: that file is parsed, linked, evaluated and checked; the shop file stays as it is. */

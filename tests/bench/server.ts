@@ -5,7 +5,7 @@ import * as path from 'node:path';
 import { createMessageConnection, type MessageConnection, StreamMessageReader, StreamMessageWriter } from 'vscode-jsonrpc/node';
 import { languageServerCommand } from '../protocol/language-server.ts';
 import { untilPrepared } from '../protocol/prepared/prepare.ts';
-import { oneLargeFile } from './generated-projects.ts';
+import { halfwayEdits, oneLargeFile } from './generated-projects.ts';
 import type { Report } from './report.ts';
 import { leastOf } from './timing.ts';
 
@@ -37,7 +37,7 @@ function fromCold(): Promise<number> {
 
 interface Session {
     readonly toFirstDiagnostics: number;
-    /** Types a letter and waits for its diagnostics: the milliseconds that took. */
+    /** Changes a size and waits for its diagnostics: the milliseconds that took. */
     type(): Promise<number>;
     close(): Promise<void>;
 }
@@ -66,17 +66,17 @@ async function openSession(lines: number): Promise<Session> {
     await connection.sendNotification('textDocument/didOpen', { textDocument: { uri, languageId: 'casewright', version: 1, text } });
     await first;
     const toFirstDiagnostics = performance.now() - started;
+    const texts = halfwayEdits(text);
     let version = 1;
     return {
         toFirstDiagnostics,
         async type() {
             version += 1;
-            const changed = `${text}// ${version}\n`;
             const typed = performance.now();
             const answer = next();
             await connection.sendNotification('textDocument/didChange', {
                 textDocument: { uri, version },
-                contentChanges: [{ text: changed }],
+                contentChanges: [{ text: texts[version % texts.length] ?? '' }],
             });
             await answer;
             return performance.now() - typed;
