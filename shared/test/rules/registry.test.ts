@@ -85,4 +85,13 @@ describe('words near a misspelt one', () => {
     ])('%s', (word, expected) => {
         expect(closestWords(word, ['end-grain-showing', 'band-too-thin', 'EDG-003', 'PLC-003']).slice(0, 1)).toEqual(expected);
     });
+
+    test.each([
+        ['BlackCherry', ['Cherry']],
+        ['Oak', []],
+        ['Walnuts', ['Walnut']],
+        ['Side', ['SideOfCherry']],
+    ])('a name that is part of the other: %s', (word, expected) => {
+        expect(closestWords(word, ['Cherry', 'RedOak', 'Walnut', 'SideOfCherry', 'Besides'])).toEqual(expected);
+    });
 });

@@ -5,17 +5,27 @@ const lettersPerEdit = 3;
 
 /**
  * Known words near a misspelt one, the nearest first, words equally near in the order given. Capitals do not count.
- * An edit is a letter too many, too few or changed, or two neighbours changed about.
+ * An edit is a letter too many, too few or changed, or two neighbours changed about. Behind them come names that are part of the
+ * other, or it of them: `Cherry` and `BlackCherry`.
  */
 export function closestWords(word: string, known: Iterable<string>): string[] {
+    const candidates = [...new Set(known)];
     const allowed = Math.max(1, Math.floor(word.length / lettersPerEdit));
     const near: { readonly word: string; readonly edits: number }[] = [];
-    for (const candidate of new Set(known)) {
+    for (const candidate of candidates) {
         if (Math.abs(candidate.length - word.length) > allowed) continue;
         const edits = editsBetween(word.toLowerCase(), candidate.toLowerCase());
         if (edits <= allowed) near.push({ word: candidate, edits });
     }
-    return near.sort((a, b) => a.edits - b.edits).map(({ word }) => word);
+    const found = near.sort((a, b) => a.edits - b.edits).map(({ word }) => word);
+    return [...found, ...candidates.filter((one) => !found.includes(one) && isPartOf(one, word))];
+}
+
+/** Whether one of two names begins or ends with the other, at a capital. */
+function isPartOf(one: string, other: string): boolean {
+    const [short, long] = one.length < other.length ? [one, other] : [other, one];
+    if (short.length <= lettersPerEdit || !/^[A-Z]/.test(short)) return false;
+    return long.endsWith(short) || (long.startsWith(short) && /^[A-Z]/.test(long.slice(short.length)));
 }
 
 /** Optimal string alignment distance, row by row. */
