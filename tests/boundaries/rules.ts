@@ -18,11 +18,12 @@ const SHARED_LAYERS: Readonly<Record<string, readonly string[]>> = {
     materials: ['quantity'],
     geometry: ['quantity'],
     casework: ['quantity', 'materials', 'geometry'],
-    strength: ['quantity', 'materials', 'geometry', 'casework'],
-    rules: ['quantity', 'materials', 'geometry', 'casework', 'strength'],
+    joinery: ['quantity', 'materials', 'geometry', 'casework'],
+    strength: ['quantity', 'materials', 'geometry', 'casework', 'joinery'],
+    rules: ['quantity', 'materials', 'geometry', 'casework', 'joinery', 'strength'],
     stock: ['quantity', 'materials', 'geometry'],
     drawing: ['quantity', 'materials', 'geometry', 'casework'],
-    documents: ['quantity', 'materials', 'geometry', 'casework', 'rules', 'strength', 'stock', 'drawing'],
+    documents: ['quantity', 'materials', 'geometry', 'casework', 'joinery', 'rules', 'strength', 'stock', 'drawing'],
     writers: ['quantity', 'geometry', 'drawing', 'documents'],
     output: [],
 };
@@ -65,7 +66,7 @@ export const boundaryRules: readonly BoundaryRule[] = [
         allowed: [['language/src/index.ts', './parser/casewright-lexer.js']],
     },
     {
-        title: 'areas of shared depend one way: quantity, geometry, casework, then rules and the like, documents, writers',
+        title: 'areas of shared depend one way: quantity, geometry, casework, joinery, then rules and the like, documents, writers',
         advice:
             'an area uses only those before it: move what is needed to the lower one, or let the upper one pass it in ' +
             '(a writer gets tables and sheets, never a case)',
