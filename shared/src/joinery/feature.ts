@@ -36,7 +36,10 @@ export interface Feature {
     /** The side of the part from which it is cut: where the tool goes in. */
     readonly side: FaceName;
     readonly cause: Cause;
-    /** What is taken out; of a tongue, what is left. It does not reach outside the box of the part but for the rounding of numbers. */
+    /**
+     * What is taken out; of a tongue, what is left. It does not reach outside the box of the part but for the rounding of numbers; a slanted
+     * hole begins outside, so that its whole mouth is cut.
+     */
     readonly solid: FeatureSolid;
     /** How deep the tool goes in: square to the side, or along the axis of a hole. */
     readonly depth: number;
@@ -51,7 +54,7 @@ export type Cause =
 
 export type FeatureSolid =
     | { readonly is: 'box'; readonly box: Box }
-    /** From the middle of the disc with which it begins; `start` lies on the surface of the part, or on the end of the bore before it. */
+    /** From the middle of the disc with which it begins: on the surface of the part, at the end of the bore before it, or outside where it is slanted. */
     | {
           readonly is: 'cylinder';
           readonly start: SpacePoint;
@@ -143,7 +146,9 @@ export interface Contact {
     readonly sideOfReceiving: FaceName;
     /** How deep it enters: 0 where the two only touch. */
     readonly depth: number;
-    /** The common face, flat along the axis, on the surface of the receiving part. */
+    /** Where the entering part ends, along the axis: on the bottom of the cut that it enters. */
+    readonly at: number;
+    /** What the two have in common across the axis, flat along it, at that place. */
     readonly face: Box;
     /** The longest way of the face, in which fasteners are laid out, and the way across it. */
     readonly along: Axis;

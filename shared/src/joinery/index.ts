@@ -1,1 +1,3 @@
 export * from './feature.js';
+export { joineryOf } from './joinery.js';
+export { countBySpacing } from './layout.js';

@@ -1,7 +1,7 @@
 /** One case that is built by itself, with all that is in it, as it goes into the casework. */
 import { type Box, boxAround } from '../../geometry/index.js';
 import type { DeclarationId } from '../design/design.js';
-import type { Allowance, Assembly, CarriedLoad, CurveModel, Joint, Opening, Part, Path, Piece, Requirement } from '../model/casework.js';
+import type { Allowance, Assembly, CarriedLoad, CurveModel, Joint, JointStep, Opening, Part, Path, Piece, Requirement } from '../model/casework.js';
 import { allowanceInCase } from './allowances.js';
 import type { Build } from './builds.js';
 import { CaseBuild } from './case-build.js';
@@ -12,6 +12,7 @@ import { modelOfAssembly } from './model-of-assembly.js';
 import { curveModels } from './model-of-curves.js';
 import { modelOfOpening } from './model-of-opening.js';
 import { modelOfPart } from './model-of-part.js';
+import type { PlacedPart } from './placed-part.js';
 import type { Asked } from './recording.js';
 import { judge } from './requirements.js';
 import { Scope } from './scope.js';
@@ -65,7 +66,7 @@ export function builtCase(construction: Construction, build: Build, outermost: C
             enters: enters.path,
             receives: receives.path,
             recipe,
-            steps,
+            steps: inTheMirror(steps, enters),
             adds: adds.is === 'length' ? adds.measure : undefined,
             onSite,
             touching: joint.at !== undefined,
@@ -117,6 +118,12 @@ export function withJointsFrom(built: BuiltCase, firstJoint: number): BuiltCase 
     if (by === 0) return built;
     const parts = built.parts.map((part) => ({ ...part, joints: part.joints.map((index) => index + by) }));
     return { ...built, parts, firstJoint };
+}
+
+/** The steps of a joint as they are cut: where the case is mirrored, a left face is a right one. */
+function inTheMirror(steps: readonly JointStep[], { build: { mirror } }: PlacedPart): readonly JointStep[] {
+    if (!mirror.isTurned) return steps;
+    return steps.map((step) => (step.face ? { ...step, face: mirror.face(step.face) } : step));
 }
 
 function jointIndices(joints: readonly Joint[], from: number): ReadonlyMap<string, number[]> {

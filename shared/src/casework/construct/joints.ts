@@ -1,12 +1,11 @@
 /** A joint between two parts: where they touch, and what it adds to the part that enters. */
 import { boxContact, boxesShare, tolerance } from '../../geometry/index.js';
-import { dimension, formatQuantity, usualStyle } from '../../quantity/index.js';
 import type { Expression, JoinStatement, Place, Span, Step } from '../design/design.js';
 import type { Axis, JointStep } from '../model/casework.js';
 import type { Measure } from '../model/measure.js';
 import type { Construction } from './construction.js';
-import { wordOf } from './edges.js';
-import { evaluate, evaluateCount, evaluateMeasure, expectWorkLength } from './evaluate.js';
+import { evaluate, evaluateMeasure, expectWorkLength } from './evaluate.js';
+import { jointStepOf } from './joint-step.js';
 import { axes, faceOfPart, facesOfAxis } from './kinds.js';
 import { minus, plus, zeroLength } from './measures.js';
 import type { PlacedPart } from './placed-part.js';
@@ -56,7 +55,7 @@ export function recipeOf(construction: Construction, { treatment, scope }: SaidJ
     const written = stepsOf(construction, treatment);
     return {
         name: nameOfTreatment(construction, treatment),
-        steps: written.map((step) => jointStep(construction, step, scope)),
+        steps: written.map((step) => jointStepOf(construction, step, scope)),
         lengthening: written.filter(changesLength),
     };
 }
@@ -69,7 +68,7 @@ export function makeJoint(
 ): PlacedJoint {
     const isAtEnd = at !== undefined && at.axis !== enters.kindOf?.thickness;
     const done = isAtEnd ? lengthening.filter((step) => isDoneAt(construction, step, enters, at, scope)) : [];
-    return { enters, receives, recipe: name, steps, adds: addsOf(construction, done, scope), at, onSite, span };
+    return { enters, receives, recipe: name, steps, adds: addsOf(construction, done, receives, scope), at, onSite, span };
 }
 
 /** Where two parts touch, seen from the first: faces that meet, or a part let into a rabbet that is cut for it. */
@@ -100,11 +99,11 @@ function isPlaceOfMeeting(construction: Construction, place: Place, part: Placed
 }
 
 /** What enters the other part makes the entering one longer; a gap makes it shorter. */
-function addsOf(construction: Construction, steps: readonly Step[], scope: Scope): Added {
+function addsOf(construction: Construction, steps: readonly Step[], receives: PlacedPart, scope: Scope): Added {
     let sum: Measure | undefined;
     for (const step of steps) {
         const says = { kind: 'joint' as const, about: [step.does], span: step.span };
-        const length = lengthOfStep(construction, step, scope);
+        const length = lengthOfStep(construction, step, receives, scope);
         if (!length) return { is: 'unknown' };
         if (step.does === 'gap') sum = minus(sum ?? zero, length, says);
         else sum = sum ? plus(sum, length, says) : length;
@@ -114,61 +113,24 @@ function addsOf(construction: Construction, steps: readonly Step[], scope: Scope
 
 const zero: Measure = { quantity: zeroLength, why: { kind: 'default', about: ['nothing', 'before the gap'], inputs: [] } };
 
+const lengthening: ReadonlySet<string> = new Set(['dado', 'groove', 'rabbet', 'tenon', 'tongue', 'lap', 'mitre', 'gap']);
+
 function changesLength({ does }: Step): boolean {
-    return does === 'dado' || does === 'groove' || does === 'rabbet' || does === 'tenon' || does === 'gap';
+    return lengthening.has(does);
 }
 
-function lengthOfStep(construction: Construction, step: Step, scope: Scope): Measure | undefined {
-    if (step.does === 'tenon') return tenonLength(construction, step, scope);
-    if (step.does !== 'gap') return cutSize(construction, step, scope, 'deep');
-    const { value } = step;
+function lengthOfStep(construction: Construction, step: Step, receives: PlacedPart, scope: Scope): Measure | undefined {
+    const { does, value } = step;
+    // it runs on to the far face, and is cut back to half the corner
+    if (does === 'mitre') return receives.thickness.value;
+    if (does === 'tenon' || does === 'tongue' || does === 'lap') return longOf(construction, step, scope);
+    if (does !== 'gap') return cutSize(construction, step, scope, 'deep');
     return value && expectWorkLength(construction, evaluateMeasure(construction, value, scope), value.span, 'gap', 'nothing');
 }
 
-function tenonLength(construction: Construction, step: Step, scope: Scope): Measure | undefined {
-    const { value } = step;
+function longOf(construction: Construction, { does, value }: Step, scope: Scope): Measure | undefined {
     const expression = value?.is === 'dimensions' ? value.items.find((item) => item.word === 'long')?.value : value;
-    return expression && expectWorkLength(construction, evaluateMeasure(construction, expression, scope), expression.span, 'tenon');
-}
-
-function jointStep(construction: Construction, step: Step, scope: Scope): JointStep {
-    const length = (name: string): Measure | undefined => {
-        const value = step.options.find((one) => one.name === name)?.value;
-        const least = name === 'inset' ? 'nothing' : 'more';
-        return value && expectWorkLength(construction, evaluateMeasure(construction, value, scope), value.span, name, least);
-    };
-    const counted = step.options.find((one) => one.name === 'count')?.value;
-    const count = counted && evaluateCount(construction, counted, scope, 0);
-    const size = wordOf(construction, step.value, scope) ?? diameterOf(construction, step, scope);
-    return {
-        does: step.does,
-        amount: amountOf(construction, step, scope),
-        spacing: length('spacing'),
-        inset: length('inset'),
-        span: step.span,
-        ...(size === undefined ? {} : { size }),
-        ...(count === undefined ? {} : { count }),
-    };
-}
-
-/** The first of `3.5mm x 25mm`, which says of a screw what `#8` does, as it is written. */
-function diameterOf(construction: Construction, { does, value }: Step, scope: Scope): string | undefined {
-    const [first, ...others] = does === 'screw' && value?.is === 'by' ? value.parts : [];
-    const found = first && others.length > 0 ? evaluate(construction, first, scope) : undefined;
-    return found?.is === 'measure' ? formatQuantity(found.measure.quantity, usualStyle('inch', 64)).text : undefined;
-}
-
-/** The length in a step's value: `1 1/4in`, or that of `#8 x 1 1/4in`, or the depth of a cut. */
-function amountOf(construction: Construction, step: Step, scope: Scope): Measure | undefined {
-    const { value } = step;
-    if (!value) return undefined;
-    if (step.does === 'dado' || step.does === 'groove' || step.does === 'rabbet') return cutSize(construction, step, scope, 'deep');
-    const expression = value.is === 'by' ? value.parts.at(-1) : value.is === 'dimensions' ? value.items[0]?.value : value;
-    if (!expression || expression.is === 'tradeSize' || expression.is === 'word') return undefined;
-    const found = evaluate(construction, expression, scope);
-    if (found?.is !== 'measure' || found.measure.quantity.dimension !== dimension.length) return undefined;
-    const least = step.does === 'gap' ? 'nothing' : 'more';
-    return expectWorkLength(construction, found.measure, expression.span, step.does, least);
+    return expression && expectWorkLength(construction, evaluateMeasure(construction, expression, scope), expression.span, does);
 }
 
 const apartAlong: Readonly<Record<Axis, string>> = { x: 'across the width', y: 'in the depth', z: 'in the height' };

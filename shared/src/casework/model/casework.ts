@@ -333,8 +333,19 @@ export interface JointStep {
     readonly count?: number;
     readonly spacing?: Measure | undefined;
     readonly inset?: Measure | undefined;
+    /** The first of `3.5mm x 25mm`, of a screw, a dowel or a bolt. */
+    readonly diameter?: Measure;
+    /** Lengths by their words: those of its value (`1/4in wide 3/8in deep`) and of its options. `thick` may be a share of the stock. */
+    readonly lengths?: Readonly<Partial<Record<JointLength, Measure>>>;
+    /** The face of the entering part in which it is cut. */
+    readonly face?: FaceName;
+    /** Declaration id of what it rests on, and how many more holes there are for that. */
+    readonly on?: string;
+    readonly above?: number;
+    readonly below?: number;
     readonly span: Span;
 }
+export type JointLength = 'wide' | 'deep' | 'thick' | 'long' | 'pitch' | 'into' | 'bore' | 'seat' | 'pilot' | 'head' | 'hole';
 
 /** `hold Teapot on Tier[1]`, `load 25 lb/ft2 on Floor`: on each of the parts. */
 export type CarriedLoad =

@@ -42,8 +42,17 @@ export const recipeKinds: Readonly<Record<RecipeKindName, RecipeKind>> = {
 };
 
 const count = property(shape.count, 'How many in one joint.', 'count 2');
-const spacing = property(shape.length, 'From one to the next.', 'spacing 6in');
+const spacing = property(shape.length, 'At most so far from one to the next, at even spaces.', 'spacing 6in');
+const pitch = property(shape.length, 'Exactly so far from one to the next, from the middle of the joint both ways.', 'pitch 32mm');
 const inset = property(shape.length, 'From the end of the joint to the first.', 'inset 2 1/2in');
+const layout = { count, spacing, pitch, inset };
+const face = property(
+    choice('left', 'right', 'front', 'back', 'top', 'bottom'),
+    'The face of the part that enters in which it is cut.',
+    'face bottom',
+);
+const pilot = property(shape.length, 'Diameter of the hole for its thread.', 'pilot 7/64in');
+const head = property(shape.length, 'Diameter of its head.', 'head 5/16in');
 const row = (
     does: string,
     example: string,
@@ -88,10 +97,35 @@ export const stepKinds: Readonly<Record<string, StepKind>> = {
         clauses: ['for', 'at'],
         options: { inset: property(shape.length, 'From the edge to the slot.', 'inset 1/2in') },
     }),
-    dado: row('Cut a slot across the grain: the other part enters it.', 'dado 1/4in deep', joint, {
-        value: either(dimensions('wide', 'deep'), shape.length),
+    dado: row(
+        'Cut a slot across the grain: the other part enters it. Where it is less wide than that part is thick, that part is rabbeted to fit.',
+        'dado 1/4in deep',
+        joint,
+        {
+            value: either(dimensions('wide', 'deep'), shape.length),
+            valueRequired: true,
+            clauses: ['for', 'at'],
+            options: { face },
+        },
+    ),
+    tongue: row('Leave a tongue in the middle of the edge: it enters a groove.', 'tongue 1/4in thick 3/8in long', joint, {
+        value: dimensions('thick', 'long'),
         valueRequired: true,
-        clauses: ['for', 'at'],
+    }),
+    lap: row('Halve the two where they lie in one another, and lay one half on the other.', 'lap 2in long', joint, {
+        value: either(dimensions('long', 'deep'), shape.length),
+        valueRequired: true,
+        options: { face },
+    }),
+    mitre: row('Cut both at half the corner, so that no end shows.', 'mitre', joint),
+    spline: row('Glue a loose tongue in slots across the mitre.', 'spline 1/8in thick 1/2in wide', joint, {
+        value: dimensions('thick', 'wide'),
+        valueRequired: true,
+    }),
+    looseTenon: row('Loose tenons in mortises, half of each in either part.', 'looseTenon 8mm thick 40mm wide 50mm long count 2', joint, {
+        value: dimensions('thick', 'wide', 'long'),
+        valueRequired: true,
+        options: layout,
     }),
     tenon: row('Leave a tongue on the end: it enters a mortise.', 'tenon 1/3 thick 30mm long', joint, {
         value: either(dimensions('thick', 'long', 'wide'), shape.length),
@@ -99,39 +133,60 @@ export const stepKinds: Readonly<Record<string, StepKind>> = {
     }),
     biscuit: row('Flat dowels in sawn slots.', 'biscuit #20 count 2 inset 2 1/2in', joint, {
         value: shape.tradeSize,
-        options: { count, spacing, inset },
+        options: layout,
     }),
-    dowel: row('Round dowels.', 'dowel 8mm count 4', joint, { value: shape.length, options: { count, spacing, inset } }),
-    pocket: row('Screws in slanted holes, by their length.', 'pocket 1 1/4in count 6', joint, {
-        value: shape.length,
-        options: { count, spacing, inset },
+    dowel: row('Round dowels, by diameter and length.', 'dowel 8mm x 40mm count 4', joint, {
+        value: either(shape.length, { is: 'sizeByLength' }),
+        options: { ...layout, into: property(shape.length, 'How much of each goes into the part that receives.', 'into 12mm') },
+    }),
+    pocket: row('Screws in slanted holes, by their length, or by size and length.', 'pocket 1 1/4in count 6', joint, {
+        value: either(shape.length, { is: 'sizeByLength' }),
+        options: {
+            ...layout,
+            face,
+            bore: property(shape.length, 'Diameter of the slanted hole.', 'bore 3/8in'),
+            seat: property(shape.length, 'From the seat of the head to the end of the board, along the screw.', 'seat 1/2in'),
+        },
     }),
     screw: row('Screws, by size and length.', 'screw #8 x 1 1/4in spacing 6in', joint, {
         value: { is: 'sizeByLength' },
-        options: { count, spacing, inset },
+        options: { ...layout, pilot, head },
+    }),
+    panelScrew: row('Thick screws for panels, in stepped holes, by diameter and length.', 'panelScrew 7mm x 50mm count 2', joint, {
+        value: { is: 'sizeByLength' },
+        options: { ...layout, pilot, head },
     }),
     nail: row('Nails or brads, by their length.', 'nail 1 1/4in spacing 6in', joint, {
         value: either(shape.length, shape.tradeSize),
-        options: { count, spacing, inset },
+        options: layout,
     }),
     pin: row('Headless pins.', 'pin spacing 8in', joint, {
         value: either(shape.length, shape.tradeSize),
-        options: { count, spacing, inset },
+        options: layout,
     }),
     glue: row('Glue.', 'glue', joint),
     gap: row('Keep the two apart.', 'gap 1mm at each end', joint, { value: shape.length, valueRequired: true, clauses: ['at'] }),
-    rest: row('It lies on something, and is not fixed.', 'rest on ShelfPin count 4', joint, {
+    rest: row('It lies on something, and is not fixed. Pins that say their hole get it.', 'rest on ShelfPin count 4', joint, {
         clauses: ['on'],
-        options: { count },
+        options: {
+            count,
+            inset,
+            pitch: property(shape.length, 'From one hole to the next, up and down.', 'pitch 32mm'),
+            above: property(shape.count, 'How many holes are bored above the one that it lies on.', 'above 3'),
+            below: property(shape.count, 'How many holes are bored below the one that it lies on.', 'below 3'),
+        },
     }),
     loose: row('It can be taken out.', 'loose', joint),
     free: row('It may move across its grain.', 'free at front', joint, { value: choice(...Object.keys(endWords)), clauses: ['at'] }),
     tight: row('Here it may not move.', 'tight at back', joint, { value: choice(...Object.keys(endWords)), clauses: ['at'] }),
+    bolt: row('Bolts through both parts, by size and length.', 'bolt M6 x 40mm count 4', joint, {
+        value: either({ is: 'sizeByLength' }, shape.tradeSize),
+        options: { ...layout, hole: property(shape.length, 'Diameter of its hole.', 'hole 7mm'), head },
+    }),
     dovetail: row('Dovetails.', 'dovetail 1:7 spacing 1 1/4in', joint, {
         ...later,
         options: { spacing, count, lap: property(shape.length, 'Wood left in front.', 'lap 1/8in') },
     }),
-    bolt: row('Machine screws.', 'bolt M6 count 4', joint, { ...later, value: shape.tradeSize, options: { count, spacing, inset } }),
     hinge: row('Hang it on hinges.', 'hinge ButtHinge count 2 inset 3in', joint, {
         ...later,
         value: thing('bought'),
