@@ -1,5 +1,6 @@
 /** The marking-out schedule of whole designs, against places that are plain by hand. */
 import { documentKinds } from 'casewright-shared/documents';
+import { joineryOf } from 'casewright-shared/joinery';
 import { quantity, real, unitNamed } from 'casewright-shared/quantity';
 import { describe, expect, it } from 'vitest';
 import { analyseFile } from './analysed.js';
@@ -19,11 +20,20 @@ async function scheduleOf(name: string) {
         const cell = row(on, meets)[column];
         return cell?.is === 'text' ? cell.text : undefined;
     };
-    return { sheet: document.sheet, group, inches, words };
+    const { contacts, features } = joineryOf(casework);
+    /** Where biscuits are slotted in a part for another, in mm from the back of the part: from the features themselves. */
+    const centres = (on: string, meets: string) =>
+        features.flatMap(({ does, part, cause, solid }) => {
+            const contact = cause.is === 'joint' ? contacts.get(cause.joint) : undefined;
+            const both = [contact?.enters, contact?.receives].map((path) => path?.split('.').at(-1));
+            const isWanted = does === 'biscuit slot' && part.endsWith(`.${on}`) && both.includes(meets);
+            return isWanted && solid.is === 'segment' ? [solid.middle.y - casework.parts.get(part)!.box.least.y] : [];
+        });
+    return { sheet: document.sheet, group, inches, words, centres };
 }
 
 describe('marking out the display case', async () => {
-    const { group, inches, words } = await scheduleOf('kiln-lane');
+    const { group, inches, words, centres } = await scheduleOf('kiln-lane');
 
     it('has the two lines of a shelf from the bottom of the side: the floor is 4in high and 3/4in thick', () => {
         expect(inches('Left', 'Floor', 'low')).toBeCloseTo(3.25, 9);
@@ -44,9 +54,14 @@ describe('marking out the display case', async () => {
     });
 
     it('has the two biscuits of the floor 2 1/2in from its ends, from the back of the side', () => {
-        // the floor begins 0.205in from the back of the side, where the panel of the back ends, and is 17.17in deep there
+        // the floor begins where the panel of the back ends, which is 0.205in thick (its actual thickness), and lies in the sides' rabbets
         expect(words('Left', 'Floor', 'fasteners')).toMatch(/^biscuits 2 23\/32in shy, 14 7\/8in full$/);
-        expect(0.205 + 2.5).toBeCloseTo(2 + 23 / 32, 1);
+        const [first, last] = centres('Left', 'Floor');
+        expect(first).toBeCloseTo((0.205 + 2.5) * 25.4, 9);
+        // the same slots in the end of the floor, from its own back: 2 1/2in, and so far from its front
+        const [own, ownLast] = centres('Floor', 'Left');
+        expect(own).toBeCloseTo(2.5 * 25.4, 9);
+        expect(ownLast! - own!).toBeCloseTo(last! - first!, 9);
     });
 
     it('lists the parts that are marked alike once', () => {

@@ -11,6 +11,9 @@ const sidesOf: Readonly<Record<Axis, readonly [low: FaceName, high: FaceName]>> 
     z: ['bottom', 'top'],
 };
 
+/** The edges that everything is measured from: one datum for each direction. */
+export const datums: Readonly<Record<Axis, FaceName>> = { x: 'left', y: 'back', z: 'bottom' };
+
 const places: Readonly<Record<FaceName, { readonly axis: Axis; readonly way: -1 | 1 }>> = {
     left: { axis: 'x', way: -1 },
     right: { axis: 'x', way: 1 },

@@ -1,3 +1,5 @@
+export { datums, lengthOf, middleOf, spanOf } from './axes.js';
+export { centreOf } from './centres.js';
 export * from './feature.js';
 export { joineryOf } from './joinery.js';
 export { countBySpacing } from './layout.js';

@@ -23,8 +23,8 @@ export const makeShelfPins: StepMaker = (bench, step, cause) => {
     const size = holeOf(step.on === undefined ? undefined : things.get(step.on));
     if (!size || step.count === undefined) return undefined; // it rests on something that wants no hole
     if (enters.directions.thickness !== 'z' || contact.axis === 'z') return 'bores holes beside a shelf, and here nothing lies';
-    const [above, below, pitch] = [step.above ?? 0, step.below ?? 0, millimetres(step.lengths?.pitch)];
-    if (pitch === undefined && above + below > 0) return 'has more holes `above` or `below`, and does not say their `pitch`';
+    const [up, down, pitch] = [step.up ?? 0, step.down ?? 0, millimetres(step.lengths?.pitch)];
+    if (pitch === undefined && up + down > 0) return 'has more holes `up` or `down`, and does not say their `pitch`';
     const direction = inwards(contact);
     const surface = placeOfSide(receives.box, contact.sideOfReceiving);
     const { from: underside } = spanOf(enters.box, 'z');
@@ -42,7 +42,7 @@ export const makeShelfPins: StepMaker = (bench, step, cause) => {
             shank: size.wide,
             passes: [],
         });
-        for (let row = -below; row <= above; row++) {
+        for (let row = -down; row <= up; row++) {
             const start = { ...middle, z: middle.z + row * (pitch ?? 0) };
             const bore = { start, direction, diameter: size.wide, length: size.deep };
             bench.cut(hole('pin hole', receives, contact.sideOfReceiving, cause, bore, row === 0 ? fastener : undefined));

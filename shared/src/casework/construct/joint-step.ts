@@ -25,7 +25,7 @@ export function jointStepOf(construction: Construction, step: Step, scope: Scope
         const value = step.options.find((one) => one.name === name)?.value;
         return value && evaluateCount(construction, value, scope, 0);
     };
-    const [count, above, below] = [counted('count'), counted('above'), counted('below')];
+    const [count, up, down] = [counted('count'), counted('up'), counted('down')];
     const diameter = diameterOf(construction, step, scope);
     const size = wordOf(construction, step.value, scope) ?? (diameter && formatQuantity(diameter.quantity, usualStyle('inch', 64)).text);
     const face = wordOf(construction, step.options.find((one) => one.name === 'face')?.value, scope);
@@ -43,8 +43,8 @@ export function jointStepOf(construction: Construction, step: Step, scope: Scope
         ...(lengths ? { lengths } : {}),
         ...(face !== undefined && isFaceName(face) ? { face } : {}),
         ...(on?.is === 'thing' ? { on: on.declaration.id } : {}),
-        ...(above === undefined ? {} : { above }),
-        ...(below === undefined ? {} : { below }),
+        ...(up === undefined ? {} : { up }),
+        ...(down === undefined ? {} : { down }),
     };
 }
 

@@ -341,8 +341,8 @@ export interface JointStep {
     readonly face?: FaceName;
     /** Declaration id of what it rests on, and how many more holes there are for that. */
     readonly on?: string;
-    readonly above?: number;
-    readonly below?: number;
+    readonly up?: number;
+    readonly down?: number;
     readonly span: Span;
 }
 export type JointLength = 'wide' | 'deep' | 'thick' | 'long' | 'pitch' | 'into' | 'bore' | 'seat' | 'pilot' | 'head' | 'hole';

@@ -172,14 +172,14 @@ export const stepKinds: Readonly<Record<string, StepKind>> = {
             count,
             inset,
             pitch: property(shape.length, 'From one hole to the next, up and down.', 'pitch 32mm'),
-            above: property(shape.count, 'How many holes are bored above the one that it lies on.', 'above 3'),
-            below: property(shape.count, 'How many holes are bored below the one that it lies on.', 'below 3'),
+            up: property(shape.count, 'How many holes are bored above the one that it lies on.', 'up 3'),
+            down: property(shape.count, 'How many holes are bored below the one that it lies on.', 'down 3'),
         },
     }),
     loose: row('It can be taken out.', 'loose', joint),
     free: row('It may move across its grain.', 'free at front', joint, { value: choice(...Object.keys(endWords)), clauses: ['at'] }),
     tight: row('Here it may not move.', 'tight at back', joint, { value: choice(...Object.keys(endWords)), clauses: ['at'] }),
-    bolt: row('Bolts through both parts, by size and length.', 'bolt M6 x 40mm count 4', joint, {
+    bolt: row('Bolts through both parts, by size and length.', 'bolt 6mm x 40mm count 4', joint, {
         value: either({ is: 'sizeByLength' }, shape.tradeSize),
         options: { ...layout, hole: property(shape.length, 'Diameter of its hole.', 'hole 7mm'), head },
     }),

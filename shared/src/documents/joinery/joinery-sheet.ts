@@ -35,6 +35,7 @@ export function joinerySheet(evaluated: Casework, options: Pick<DocumentOptions,
         notes: [
             'Lines are the two faces of the part that is met. All of them run from one edge of the marked part, so that errors do not add up.',
             'Sizes are of finished parts, bands and nosings on; a part without its band yet is short by it.',
+            'Centres are of the slots and holes in the marked part, along the joint, from the same edges: also those of an end that enters.',
             'What a part reaches is where it lies; a slot that must not show stops before the front.',
             'Before a slot is cut, hold the piece that goes in against the lines: sheets are rarely as thick as they are called.',
         ],
@@ -59,12 +60,12 @@ function groupsOf(casework: Casework, print: PrintStyle): readonly Group[] {
 }
 
 /** Meetings with equal words and lengths are marked alike. */
-function exact({ joint, enters, side, isFace, depth, lines, reach, fasteners }: Meeting): unknown {
+function exact({ joint, meets, side, isFace, depth, lines, reach, fasteners }: Meeting): unknown {
     const rounded = (number: number) => number.toFixed(4);
     const stretch = (one: Measured | undefined) => one && [one.from, rounded(one.stretch.from), rounded(one.stretch.to)];
     return [
         joint.recipe,
-        enters.name,
+        meets.name,
         side,
         isFace,
         rounded(depth),
@@ -75,11 +76,11 @@ function exact({ joint, enters, side, isFace, depth, lines, reach, fasteners }: 
 }
 
 function rowOf(meeting: Meeting, nameOf: (path: string) => string, print: PrintStyle): Row {
-    const { joint, enters, side, isFace, depth, lines, reach, fasteners } = meeting;
+    const { joint, meets, side, isFace, depth, lines, reach, fasteners } = meeting;
     const length = (millimetres: number): Cell => ({ is: 'amount', amount: lengthAmount(millimetres, print) });
     const row = {
         side: textCell(`${side} ${isFace ? 'face' : 'edge'}`),
-        enters: textCell(nameOf(enters.path)),
+        enters: textCell(nameOf(meets.path)),
         joint: textCell(jointInWords(joint.recipe, joint.steps, print)),
         reach: textCell(reach ? `${stretchInWords(reach, print)} from ${reach.from}` : ''),
         fasteners: textCell(
@@ -87,7 +88,7 @@ function rowOf(meeting: Meeting, nameOf: (path: string) => string, print: PrintS
         ),
         ...(depth > 0.05 ? { depth: length(depth) } : {}),
     };
-    if (enters.bent) return { ...row, datum: textCell('take it from its form') };
+    if (meets.bent) return { ...row, datum: textCell('take it from its form') };
     if (!lines) return row;
     return { ...row, datum: textCell(lines.from), low: length(lines.stretch.from), high: length(lines.stretch.to) };
 }
