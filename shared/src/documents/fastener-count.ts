@@ -1,6 +1,7 @@
 /** How many screws, biscuits and dowels the joints of all that is built take. */
 import type { Casework, Joint, JointStep, Path } from '../casework/index.js';
 import { type Box, tolerance } from '../geometry/index.js';
+import { countBySpacing } from '../joinery/index.js';
 import { real } from '../quantity/index.js';
 import { asBought, type PrintStyle } from './print-style.js';
 
@@ -11,6 +12,8 @@ const boughtBySteps: Readonly<Record<string, string>> = {
     biscuit: 'biscuit',
     dowel: 'dowel',
     bolt: 'bolt',
+    panelScrew: 'panel screw',
+    looseTenon: 'loose tenon',
     pin: 'pin',
     nail: 'nail',
     rest: 'support',
@@ -86,15 +89,6 @@ function countInJoint(step: JointStep, joint: Joint, casework: Casework): number
     const spacing = real.toNumber(step.spacing.quantity.value);
     if (length === undefined || spacing <= 0) return undefined;
     return countBySpacing(length, spacing, step.inset && real.toNumber(step.inset.quantity.value));
-}
-
-/**
- * How many fasteners stand along a joint, in mm: no two farther apart than the spacing, the first and the last at the inset, or half a
- * space from the ends where none is stated; never fewer than two, because one lets the part turn. Common practice, no source.
- */
-export function countBySpacing(length: number, spacing: number, inset: number | undefined): number {
-    const spaces = inset === undefined ? length / spacing - 1 : (length - 2 * inset) / spacing;
-    return Math.max(2, Math.ceil(spaces - tolerance.fit / spacing) + 1);
 }
 
 /** The longest way along which two boxes touch or overlap, in mm; undefined where they stand apart. */

@@ -29,7 +29,8 @@ export const makeShelfPins: StepMaker = (bench, step, cause) => {
     const surface = placeOfSide(receives.box, contact.sideOfReceiving);
     const { from: underside } = spanOf(enters.box, 'z');
     const { axis } = wayOf(contact.sideOfReceiving);
-    return atEachPlace(bench, step, (on) => {
+    // its pitch runs up and down, not along the joint
+    return atEachPlace(bench, { ...step, lengths: {} }, (on) => {
         const middle = { ...on, [axis]: surface, z: underside - size.wide / 2 };
         const thing = step.on === undefined ? {} : { thing: step.on };
         const fastener = bench.place({

@@ -1,8 +1,8 @@
 import { describe, expect, test } from 'vitest';
 import type { Casework, Joint } from '../../src/casework/index.js';
-import { countBySpacing } from '../../src/documents/fastener-count.js';
 import type { Row, Sheet } from '../../src/documents/index.js';
 import { materialList } from '../../src/documents/material-list.js';
+import { countBySpacing } from '../../src/joinery/index.js';
 import { cellText } from '../../src/writers/cell-text.js';
 import { joint, material, piece, size } from './casework-builder.js';
 import { bookcase, withPieces } from './sample-casework.js';
