@@ -28,7 +28,7 @@ export function inwards({ sideOfEntering }: Contact): SpacePoint {
 }
 
 /** A place on the face of a joint, in the middle across it. */
-export function onFace({ axis, at, along: way, across, face }: Contact, place: number): SpacePoint {
+function onFace({ axis, at, along: way, across, face }: Contact, place: number): SpacePoint {
     const point: Record<(typeof axes)[number], number> = { x: 0, y: 0, z: 0 };
     point[axis] = at;
     point[way] = place;

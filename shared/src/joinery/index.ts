@@ -1,4 +1,4 @@
-export { datums, lengthOf, middleOf, spanOf } from './axes.js';
+export { datums, lengthOf, spanOf } from './axes.js';
 export { centreOf } from './centres.js';
 export * from './feature.js';
 export { joineryOf } from './joinery.js';

@@ -11,7 +11,7 @@ import { millimetres } from './layout.js';
 import { rodSizes } from './trade-sizes.js';
 
 /** From the face of the board to the axis of the hole, in radians. */
-export const pocketAngle = (15 * Math.PI) / 180;
+const pocketAngle = (15 * Math.PI) / 180;
 const inch = 25.4;
 
 /** Common practice, no source: a stepped bit of 3/8 in with a tip of 9/64 in, whose step stops 1/2 in before the end of a board of 3/4 in. */

@@ -15,7 +15,7 @@ export interface RodSizes {
 }
 
 /** The diameter of the shank of a wood screw by its number: 0.060 in and 0.013 in for each number (ASME B18.6.1), in millimetres. */
-export function woodScrewShank(number: number): number {
+function woodScrewShank(number: number): number {
     return (0.06 + 0.013 * number) * inch;
 }
 

@@ -1,7 +1,19 @@
 /** One case that is built by itself, with all that is in it, as it goes into the casework. */
 import { type Box, boxAround } from '../../geometry/index.js';
 import type { DeclarationId } from '../design/design.js';
-import type { Allowance, Assembly, CarriedLoad, CurveModel, Joint, JointStep, Opening, Part, Path, Piece, Requirement } from '../model/casework.js';
+import type {
+    Allowance,
+    Assembly,
+    CarriedLoad,
+    CurveModel,
+    Joint,
+    JointStep,
+    Opening,
+    Part,
+    Path,
+    Piece,
+    Requirement,
+} from '../model/casework.js';
 import { allowanceInCase } from './allowances.js';
 import type { Build } from './builds.js';
 import { CaseBuild } from './case-build.js';
