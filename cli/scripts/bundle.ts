@@ -49,3 +49,6 @@ const typeface = fileURLToPath(import.meta.resolve('@expo-google-fonts/noto-sans
 const license = fileURLToPath(import.meta.resolve('@expo-google-fonts/noto-sans/LICENSE_FONT'));
 await copyFile(typeface, path.join(folder, 'dist/parts/NotoSans_400Regular.ttf'));
 await copyFile(license, path.join(folder, 'dist/parts/NotoSans-LICENSE.txt'));
+
+// The kernel of solids (Apache License 2.0), as it is fetched by the part of the program that loads it.
+await copyFile(fileURLToPath(import.meta.resolve('manifold-3d/manifold.wasm')), path.join(folder, 'dist/parts/manifold.wasm'));

@@ -20,10 +20,11 @@ const SHARED_LAYERS: Readonly<Record<string, readonly string[]>> = {
     casework: ['quantity', 'materials', 'geometry'],
     joinery: ['quantity', 'materials', 'geometry', 'casework'],
     strength: ['quantity', 'materials', 'geometry', 'casework', 'joinery'],
-    rules: ['quantity', 'materials', 'geometry', 'casework', 'joinery', 'strength'],
+    solids: ['quantity', 'materials', 'geometry', 'casework', 'joinery', 'strength'],
+    rules: ['quantity', 'materials', 'geometry', 'casework', 'joinery', 'strength', 'solids'],
     stock: ['quantity', 'materials', 'geometry'],
     drawing: ['quantity', 'materials', 'geometry', 'casework'],
-    documents: ['quantity', 'materials', 'geometry', 'casework', 'joinery', 'rules', 'strength', 'stock', 'drawing'],
+    documents: ['quantity', 'materials', 'geometry', 'casework', 'joinery', 'rules', 'strength', 'solids', 'stock', 'drawing'],
     writers: ['quantity', 'geometry', 'drawing', 'documents'],
     output: [],
 };
@@ -128,6 +129,16 @@ export const boundaryRules: readonly BoundaryRule[] = [
             ['language/src/server/main-node.ts', 'langium/node'],
             ['cli/src/main.ts', 'node:fs'],
         ],
+    },
+    {
+        title: 'the kernel of solids is loaded by the program that needs it',
+        advice:
+            'shared is handed the kernel and says in solids/kernel.ts what it is (`import type`), so that nothing that starts has to read it; ' +
+            'load it with `import()` where the disk is known',
+        forbids: ({ from, specifier }) =>
+            /^manifold-3d($|\/)/.test(specifier) && packageOf(from) === 'shared' && from !== 'shared/src/solids/kernel.ts',
+        caught: [['shared/src/solids/part-solid.ts', 'manifold-3d/manifold.js']],
+        allowed: [['shared/src/solids/kernel.ts', 'manifold-3d/manifold.js']],
     },
     {
         title: 'only the extension knows the editor it runs in',

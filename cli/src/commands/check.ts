@@ -5,7 +5,7 @@ import { findingsAsJson } from '../findings/as-json.js';
 import { findingsAsSarif } from '../findings/as-sarif.js';
 import { findingsAsText } from '../findings/as-text.js';
 import { countFound } from '../findings/count.js';
-import { type FoundInText, foundIn } from '../findings/found.js';
+import { type FoundInText, foundWithSolids } from '../findings/found.js';
 import { Designs } from '../reading/designs.js';
 import { type Terminal, tellCouldNotRun } from '../terminal.js';
 import { version } from '../version.js';
@@ -30,7 +30,7 @@ export async function check(files: readonly string[], { format }: CheckOptions, 
             isUnreadable = true;
         }
     }
-    const found = foundIn(analyses, terminal.workingFolder);
+    const found = await foundWithSolids(analyses, terminal.workingFolder);
     designs.tellOfUnreadable(terminal);
     if (analyses.length > 0) terminal.write(report(found, format, terminal, analyses.length));
     if (isUnreadable) return exitCode.couldNotRun;

@@ -4,6 +4,7 @@ import type { Span } from 'casewright-shared/casework';
 import { type FindingRecord, findingRecord } from 'casewright-shared/documents';
 import type { Finding } from 'casewright-shared/rules';
 import { shownUri } from '../paths.js';
+import { loadSolidKernel } from '../reading/solid-kernel.js';
 
 /** A stretch of a file; lines and columns from 1, the end behind its last character. */
 export interface Place {
@@ -24,9 +25,23 @@ export interface FoundInText {
 
 /** The findings of designs, each once: what is wrong in a file that two of them use is found in both. */
 export function foundIn(analyses: readonly Analysis[], workingFolder: string): readonly FoundInText[] {
+    return eachOnce(
+        analyses.map((analysis) => [analysis, analysis.findings]),
+        workingFolder,
+    );
+}
+
+/** As `foundIn`, with what only shows when the parts are made as solids. */
+export async function foundWithSolids(analyses: readonly Analysis[], workingFolder: string): Promise<readonly FoundInText[]> {
+    const found: [Analysis, readonly Finding[]][] = [];
+    for (const analysis of analyses) found.push([analysis, await analysis.findingsOfSolids(loadSolidKernel)]);
+    return eachOnce(found, workingFolder);
+}
+
+function eachOnce(analyses: readonly (readonly [Analysis, readonly Finding[]])[], workingFolder: string): readonly FoundInText[] {
     const found = new Map<string, FoundInText>();
-    for (const analysis of analyses) {
-        for (const finding of analysis.findings) {
+    for (const [analysis, findings] of analyses) {
+        for (const finding of findings) {
             const { start, end, file } = finding.span;
             const key = `${start} ${end} ${finding.code} ${analysis.documentOf(file).uri} ${finding.message}`;
             if (!found.has(key)) found.set(key, foundInText(finding, analysis, workingFolder));

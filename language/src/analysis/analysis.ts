@@ -1,6 +1,8 @@
 // What a file amounts to: design, casework, findings, made when they are asked for. Knows the stages and their order: nothing of any of them.
 import { type BuiltBefore, type Casework, construct, type Design, type Measure, type Problem, type Span } from 'casewright-shared/casework';
+import { joineryOf } from 'casewright-shared/joinery';
 import { type Finding, runRules } from 'casewright-shared/rules';
+import type { SolidKernel } from 'casewright-shared/solids';
 import type { LangiumDocument } from 'langium';
 import type { LoweredDesign } from '../lowering/lowering.js';
 import { withoutConsequences } from './consequences.js';
@@ -53,6 +55,17 @@ export class Analysis {
     get findings(): readonly Finding[] {
         this.knownFindings ??= withoutConsequences(runRules(this.casework, { reading: this.problems }), this.problems);
         return this.knownFindings;
+    }
+
+    /**
+     * All findings, with those of the rules that look at the parts as solids. Where something is in error without them it is not looked
+     * further: then the solids would be wrong as well, and the kernel is not loaded.
+     */
+    async findingsOfSolids(loadKernel: () => Promise<SolidKernel>): Promise<readonly Finding[]> {
+        if (this.findings.some(({ severity }) => severity === 'error') || this.casework.parts.size < 2) return this.findings;
+        const { solidsOf } = await import('casewright-shared/solids');
+        const solids = solidsOf(this.casework, joineryOf(this.casework), await loadKernel(), 'without holes');
+        return withoutConsequences(runRules(this.casework, { reading: this.problems, solids }), this.problems);
     }
 
     /** What the words at a span amount to, where they are a value that was computed. */

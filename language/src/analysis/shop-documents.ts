@@ -1,5 +1,7 @@
 // The documents of a design that the shop works from, as the content of files. Knows which are asked for: no disk.
 import { type DocumentKind, type DocumentOptions, documentKinds, type FormatName } from 'casewright-shared/documents';
+import { joineryOf } from 'casewright-shared/joinery';
+import type { CaseworkSolids, SolidKernel } from 'casewright-shared/solids';
 import { type WriteOptions, writeDocument } from 'casewright-shared/writers';
 import { listWords } from '../lowering/words.js';
 import type { Analysis } from './analysis.js';
@@ -10,6 +12,8 @@ export interface DocumentStyle extends WriteOptions {
     readonly units?: 'in' | 'mm';
     /** From one offset of a curve to the next, in millimetres; 2in or 50mm if it is not given. */
     readonly spacing?: number;
+    /** Loads the kernel of solids, for documents that are made of them; without it they have none. */
+    readonly solidKernel?: () => Promise<SolidKernel>;
 }
 
 export interface MadeDocument {
@@ -79,13 +83,14 @@ export async function makeDocuments(
             'a design has a `case`; what it builds of it is said by `build` in its `project`',
         ]);
     }
-    const options = optionsFor(analysis, style);
+    const options = await optionsFor(analysis, wanted, style);
     const made: MadeDocument[] = [];
     for (const { kind, formats, isNamed } of wanted) {
         await step(kind);
         const document = kind.make(casework, options);
         if (!document && isNamed) throw new NotMade(`the design has no \`${kind.kind}\`: ${kind.missing}`, []);
         for (const format of document ? formats : []) {
+            if (format === 'glb' && document?.is === 'data' && !document.scene) continue; // no solids here
             const content = await writeDocument(document!, format, style);
             made.push({ of: kind, name: `${kind.fileName}.${format}`, content });
         }
@@ -93,14 +98,25 @@ export async function makeDocuments(
     return made;
 }
 
-function optionsFor(analysis: Analysis, { units, spacing }: DocumentStyle): DocumentOptions {
+async function optionsFor(
+    analysis: Analysis,
+    wanted: readonly WantedDocument[],
+    { units, spacing, solidKernel }: DocumentStyle,
+): Promise<DocumentOptions> {
+    const solids = wanted.some(({ kind }) => kind.wantsSolids) && solidKernel ? await solidsFor(analysis, solidKernel) : undefined;
     return {
         ...(units ? { units } : {}),
         ...(spacing === undefined ? {} : { spacing }),
+        ...(solids ? { solids } : {}),
         locate: (span) => {
             const { file, line, column } = analysis.locate(span);
             return { file, line, column };
         },
         findings: analysis.findings,
     };
+}
+
+async function solidsFor({ casework }: Analysis, load: () => Promise<SolidKernel>): Promise<CaseworkSolids> {
+    const { solidsOf } = await import('casewright-shared/solids');
+    return solidsOf(casework, joineryOf(casework), await load());
 }

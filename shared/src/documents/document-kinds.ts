@@ -8,14 +8,16 @@ import type { DocumentOptions } from './document-options.js';
 import { joinerySheet } from './joinery/joinery-sheet.js';
 import { materialList } from './material-list.js';
 import { modelDocument } from './model-document.js';
+import { modelScene } from './model-scene.js';
 import { offsetTable } from './offset-table.js';
+import { onlyBuilt } from './only-built.js';
 import { sheetLayouts } from './sheets/sheet-layouts.js';
 import type { ShopDocument } from './shop-document.js';
 import { strengthSheet } from './strength/strength-sheet.js';
 import { templates } from './templates.js';
 
 /** The formats a document may come in, by the end of their file names. */
-export type FormatName = 'csv' | 'md' | 'json' | 'dxf' | 'svg' | 'pdf';
+export type FormatName = 'csv' | 'md' | 'json' | 'dxf' | 'svg' | 'pdf' | 'glb';
 
 export interface DocumentKind {
     /** What `build --only` calls it. */
@@ -40,6 +42,8 @@ export interface DocumentKind {
     readonly fileName: string;
     /** Why a design may have none of it, as the end of a sentence; undefined for what every design has. */
     readonly missing?: string;
+    /** Made of the parts as solids, which are in the options where it can have them. */
+    readonly wantsSolids?: true;
     /** Undefined where the design has nothing of it. */
     make(casework: Casework, options: DocumentOptions): ShopDocument | undefined;
 }
@@ -157,9 +161,14 @@ export const documentKinds: readonly DocumentKind[] = [
     {
         kind: 'model',
         title: 'Model',
-        description: 'The whole evaluated design for programs, with a published schema.',
-        formats: ['json'],
+        description: 'The whole evaluated design for programs, with a published schema, and as a scene to look at from all sides.',
+        formats: ['json', 'glb'],
         fileName: 'model',
-        make: (casework, options) => ({ is: 'data', data: modelDocument(casework, options) }),
+        wantsSolids: true,
+        make: (casework, options) => ({
+            is: 'data',
+            data: modelDocument(casework, options),
+            ...(options.solids ? { scene: modelScene(onlyBuilt(casework), options.solids) } : {}),
+        }),
     },
 ];

@@ -1,5 +1,6 @@
 import type { Span } from '../casework/index.js';
 import type { Finding } from '../rules/index.js';
+import type { CaseworkSolids } from '../solids/index.js';
 
 /** What a document is made with besides the casework. */
 export interface DocumentOptions {
@@ -11,6 +12,8 @@ export interface DocumentOptions {
     readonly locate: Locate;
     /** What the rules found in the casework, to be passed on. */
     readonly findings: readonly Finding[];
+    /** The parts as solids with all that is cut into them, for the documents that say that they want them. */
+    readonly solids?: CaseworkSolids;
 }
 
 /** The file, line and column (both from 1) at which a span starts. */

@@ -7,6 +7,7 @@ export { edgesInWords } from './edge-words.js';
 export { type FindingRecord, findingRecord } from './finding-record.js';
 export { namesInWords } from './part-names.js';
 export { printStyle } from './print-style.js';
+export type { Scene, SceneGroup, SceneMaterial, SceneSurface, SceneThing } from './scene.js';
 export {
     type Amount,
     type Cell,

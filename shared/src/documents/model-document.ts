@@ -5,6 +5,7 @@
  * for what is not known or not there, never 0. Names change only with `schemaVersion`.
  */
 import type { Assembly, Casework, Opening, Part, Piece, Size } from '../casework/index.js';
+import type { CaseworkSolids, SolidWeight } from '../solids/index.js';
 import { densityOf, massOfPart } from '../strength/index.js';
 import type { DocumentOptions, Locate, SourcePlace } from './document-options.js';
 import { findingRecord } from './finding-record.js';
@@ -22,6 +23,7 @@ interface Context {
     readonly casework: Casework;
     readonly locate: Locate;
     readonly materialName: (id: string) => string;
+    readonly solids: CaseworkSolids | undefined;
 }
 
 /** The model of all that is built, with the findings that were passed in. */
@@ -31,11 +33,12 @@ export function modelDocument(evaluated: Casework, options: DocumentOptions): Js
         casework,
         locate: options.locate,
         materialName: materialNamer(casework),
+        solids: options.solids,
     };
     const parts = [...casework.parts.values()];
     return {
         schemaVersion,
-        units: { length: 'mm', mass: 'kg', density: 'kg/m3', angle: 'deg' },
+        units: { length: 'mm', volume: 'mm3', mass: 'kg', density: 'kg/m3', angle: 'deg' },
         project: projectOf(casework),
         cases: casework.assemblies.map((assembly) => caseOf(assembly, context)),
         openings: [...casework.openings.values()].map((opening) => openingOf(opening, context)),
@@ -49,7 +52,8 @@ export function modelDocument(evaluated: Casework, options: DocumentOptions): Js
 
 const massNote =
     'The mass of a part is density times volume of its pieces, before rabbets, grooves, rounds and joints are cut; under a curve its mean ' +
-    'depth counts. It is null where the density of a material or a size is not known.';
+    'depth counts. It is null where the density of a material or a size is not known. The weight of its solid is that of what is left when all ' +
+    'is cut, without screws and glue.';
 
 /** Which materials keep masses from being known. */
 function withoutDensity({ casework, materialName }: Context): readonly string[] {
@@ -64,7 +68,7 @@ function projectOf({ project }: Casework): JsonObject | null {
     return { title, client: client ?? null, revision: revision ?? null, units, notes: [...notes] };
 }
 
-function caseOf(assembly: Assembly, { locate }: Context): JsonObject {
+function caseOf(assembly: Assembly, { locate, solids }: Context): JsonObject {
     return {
         id: assembly.path,
         name: assembly.name,
@@ -74,6 +78,7 @@ function caseOf(assembly: Assembly, { locate }: Context): JsonObject {
         inside: assembly.inside ?? null,
         ...widthHeightDepth(assembly),
         overall: widthHeightDepth(assembly.overall),
+        weight: weightValue(solids?.caseWeights.get(assembly.path)),
         source: sourceAt(locate(assembly.span)),
     };
 }
@@ -82,7 +87,7 @@ function openingOf(opening: Opening, { locate }: Context): JsonObject {
     return { id: opening.path, name: opening.name, ...widthHeightDepth(opening), source: sourceAt(locate(opening.span)) };
 }
 
-function partOf(part: Part, { casework, locate, materialName }: Context): JsonObject {
+function partOf(part: Part, { casework, locate, materialName, solids }: Context): JsonObject {
     return {
         id: part.path,
         name: part.name,
@@ -98,8 +103,26 @@ function partOf(part: Part, { casework, locate, materialName }: Context): JsonOb
         joints: jointsOf(part, casework),
         pieces: [...part.pieces],
         mass: kilograms(massOfPart(casework, part)),
+        solid: solidOf(part, solids),
         source: sourceAt(locate(part.nameSpan)),
     };
+}
+
+/** As it is when all is cut. */
+function solidOf({ path }: Part, solids: CaseworkSolids | undefined): JsonObject | null {
+    const solid = solids?.parts.get(path);
+    return solid ? { volume: rounded(solid.volume, 3), weight: weightValue(solids?.weights.get(path)) } : null;
+}
+
+/** Grams and thousandths of a millimetre: the triangles of a curve are no truer. */
+function weightValue(weight: SolidWeight | undefined): JsonObject | null {
+    if (!weight) return null;
+    const { x, y, z } = weight.centre;
+    return { mass: rounded(weight.mass, 6), centre: { x: rounded(x, 3), y: rounded(y, 3), z: rounded(z, 3) } };
+}
+
+function rounded(value: number, decimals: number): number {
+    return Number(value.toFixed(decimals)) + 0;
 }
 
 function pieceOf(piece: Piece, { materialName }: Context): JsonObject {

@@ -1,8 +1,9 @@
 import type { Drawing } from '../drawing/index.js';
+import type { Scene } from './scene.js';
 import type { Sheet } from './sheet.js';
 
 /**
- * What a document is made of, before any file format: a sheet for people, with drawings that show it or without, data for programs, drawings at full size, or
+ * What a document is made of, before any file format: a sheet for people, with drawings that show it or without, data for programs, with a scene that shows it or without, drawings at full size, or
  * drawings that each fit a page, at whatever scale they say.
  */
 export type ShopDocument =
@@ -13,7 +14,7 @@ export type ShopDocument =
           readonly sheet: Sheet;
           readonly pages?: { readonly drawings: readonly Drawing[]; readonly units: 'in' | 'mm' };
       }
-    | { readonly is: 'data'; readonly data: JsonObject };
+    | { readonly is: 'data'; readonly data: JsonObject; readonly scene?: Scene };
 
 /** Plain data, as JSON (RFC 8259) can say it. Numbers are finite. */
 export type JsonValue = string | number | boolean | null | readonly JsonValue[] | JsonObject;

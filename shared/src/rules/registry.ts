@@ -87,6 +87,8 @@ import { missingUnit } from './units/missing-unit.js';
 import { twoReadings } from './units/two-readings.js';
 import { unknownUnit } from './units/unknown-unit.js';
 import { wholeNumberNeeded } from './units/whole-number-needed.js';
+import { jointGapes } from './solids/joint-gapes.js';
+import { partsCollide } from './solids/parts-collide.js';
 
 /** Sorted as the groups of the language are: from reading a text to the decisions of the design. */
 export const rules: readonly Rule[] = [
@@ -177,6 +179,8 @@ export const rules: readonly Rule[] = [
     allowSilencesNothing,
     nothingBuilt,
     errorCannotBeAllowed,
+    partsCollide,
+    jointGapes,
 ];
 
 /** A rule by its code or its name; capitals do not count. */

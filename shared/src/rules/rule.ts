@@ -5,6 +5,7 @@
  * names), and are declared here so that each code has a page, a source and examples that run.
  */
 import type { Casework, Path, Span, TextEdit } from '../casework/index.js';
+import type { CaseworkSolids } from '../solids/index.js';
 
 export type Severity = 'error' | 'warning' | 'note';
 
@@ -35,6 +36,8 @@ export interface Rule {
     readonly follows?: readonly RuleCode[];
     readonly examples: { readonly bad: readonly Example[]; readonly good: readonly Example[] };
     check?(casework: Casework, report: Report): void;
+    /** Of a rule that looks at solids: it runs where they were made, on the command line, and never between two keystrokes. */
+    checkSolids?(casework: Casework, solids: CaseworkSolids, report: Report): void;
 }
 
 export type RuleCode = `${string}-${number}`;

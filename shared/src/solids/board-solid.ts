@@ -3,6 +3,7 @@ import type { Casework, EdgeName, Part } from '../casework/index.js';
 import type { Interval, Point } from '../geometry/index.js';
 import { real } from '../quantity/index.js';
 import { type BoardFrame, frameOf, inSpace } from './board-frame.js';
+import { boxSolid } from './feature-cutter.js';
 import { frontOf, type PartFront } from './front-line.js';
 import type { Solid, Workbench } from './kernel.js';
 import { type GluedStrip, gluedStrips } from './strip.js';
@@ -55,7 +56,24 @@ export function blankOf(bench: Workbench, casework: Casework, part: Part): Blank
         rest = parted.rest;
     }
     const boards = boardsOf(shaping, rest);
-    return boards && { part, frame, front, strips, bodies: [...boards, ...glued] };
+    const gaps = gapsOfLayers(shaping);
+    const onWood = glued.map((body) => ({ ...body, solid: bench.without(body.solid, gaps) }));
+    return boards && { part, frame, front, strips, bodies: [...boards, ...onWood] };
+}
+
+/** Where a layer stops short, to leave room for another part: no strip is glued over that either. */
+function gapsOfLayers({ bench, part, frame }: Shaping): readonly Solid[] {
+    if (part.bent) return [];
+    return part.layers.flatMap(({ box }) =>
+        [frame.along, frame.across].flatMap((axis) =>
+            (['least', 'most'] as const).flatMap((end) => {
+                if (!box || box[end][axis] === part.box[end][axis]) return [];
+                const beyond = part.box[end][axis] + (end === 'least' ? -faraway : faraway);
+                const [from, to] = end === 'least' ? [beyond, box.least[axis]] : [box.most[axis], beyond];
+                return [boxSolid(bench, { least: { ...box.least, [axis]: from }, most: { ...box.most, [axis]: to } })];
+            }),
+        ),
+    );
 }
 
 interface Shaping {
@@ -81,10 +99,21 @@ function wholeBoard({ bench, part, frame, front }: Shaping, over: Interval): Sol
     const { least, most } = part.box;
     const along = { from: least[frame.along], to: most[frame.along] };
     const [back, deep] = [least[frame.across], most[frame.across]];
-    const line = front ? front.pointsOver(along, 0) : [along.from, along.to].map((x) => ({ x, y: deep }));
-    const behind = part.bent ? front?.pointsOver(along, boardThickness(part)) : [along.from, along.to].map((x) => ({ x, y: back }));
-    return line && behind && drawnOut({ bench, part, frame, front }, [...behind, ...line.toReversed()], over, front?.lean ?? 0);
+    // an end that enters another part goes on no deeper than its board is said to be
+    const line = front
+        ? front.pointsOver(along, 0)?.map(({ x, y }) => ({ x, y: Math.min(y, deep) }))
+        : [along.from, along.to].map((x) => ({ x, y: deep }));
+    const lean = front?.lean ?? 0;
+    // only the front leans: the back is sawn off square
+    const spare = lean === 0 ? 0 : faraway;
+    const behind = part.bent ? front?.pointsOver(along, boardThickness(part)) : [along.from, along.to].map((x) => ({ x, y: back - spare }));
+    if (!line || !behind) return undefined;
+    const solid = drawnOut({ bench, part, frame, front }, [...behind, ...line.toReversed()], over, lean);
+    return lean === 0 ? solid : bench.beyond(solid, frame.across, back, 'greater');
 }
+
+/** Further than any board reaches from its edge, in millimetres. */
+const faraway = 1000;
 
 function boardThickness(part: Part): number {
     return part.layers.reduce((sum, { thickness }) => sum + (thickness ? real.toNumber(thickness.quantity.value) : 0), 0);
@@ -108,12 +137,12 @@ function partedAt(shaping: Shaping, solid: Solid, strip: GluedStrip, inset: numb
         const room = { from: least[frame.along] - 1, to: most[frame.along] + 1 };
         const line = front.pointsOver(room, inset);
         if (!line) return undefined;
-        const far = least[frame.across] - 1;
+        const far = least[frame.across] - faraway;
         const polygon = [{ x: room.from, y: far }, { x: room.to, y: far }, ...line.toReversed()];
         const through = reachOf(part, [strip]);
         // a nosing is glued on a square edge and bevelled itself
         const lean = strip.does === 'nosing' ? 0 : front.lean;
-        const behind = drawnOut(shaping, polygon, { from: through.from - 1000, to: through.to + 1000 }, lean);
+        const behind = drawnOut(shaping, polygon, { from: through.from - 1, to: through.to + 1 }, lean);
         const [rest, sawn] = bench.keepAll(solid.split(behind));
         return { rest, strip: sawn };
     }
@@ -162,7 +191,7 @@ function bentLayers(shaping: Shaping, rest: Solid): readonly Body[] | undefined 
         inset += real.toNumber(thickness!.quantity.value);
         const line = front?.pointsOver(along, inset);
         if (!line) return undefined;
-        const far = Math.min(...line.map(({ y }) => y)) - 1000;
+        const far = Math.min(...line.map(({ y }) => y)) - faraway;
         const behind = drawnOut(
             shaping,
             [{ x: along.from, y: far }, { x: along.to, y: far }, ...line.toReversed()],

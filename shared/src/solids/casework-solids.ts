@@ -1,6 +1,6 @@
 /** All parts of a casework as solids, what they weigh, and where they do not fit. */
 import type { Assembly, Casework, Path } from '../casework/index.js';
-import type { Joinery } from '../joinery/index.js';
+import type { Feature, FeatureKind, Joinery } from '../joinery/index.js';
 import { type SolidKernel, Workbench } from './kernel.js';
 import { type Collision, collisionsAmong, type OpenJoint, openJointsAmong } from './meetings.js';
 import { type PartSolid, type WorkedPart, workPart } from './part-solid.js';
@@ -17,11 +17,27 @@ export interface CaseworkSolids {
     readonly openJoints: readonly OpenJoint[];
 }
 
+/** Without holes it is several times as fast. A hole lets no part in: where two of them meet it changes nothing. */
+export type SolidDetail = 'all cuts' | 'without holes';
+
+const holes: ReadonlySet<FeatureKind> = new Set([
+    'pilot hole',
+    'clearance hole',
+    'counterbore',
+    'countersink',
+    'dowel hole',
+    'pin hole',
+    'bolt hole',
+    'pocket',
+    'biscuit slot',
+] satisfies FeatureKind[]);
+
 /**
  * Makes every part as a solid and looks where they meet, one outermost case after the other.
  * @param joinery the features that are cut into them
  */
-export function solidsOf(casework: Casework, joinery: Joinery, kernel: SolidKernel): CaseworkSolids {
+export function solidsOf(casework: Casework, joinery: Joinery, kernel: SolidKernel, detail: SolidDetail = 'all cuts'): CaseworkSolids {
+    const isCut = ({ does }: Feature) => detail === 'all cuts' || !holes.has(does);
     const parts = new Map<Path, PartSolid>();
     const collisions: Collision[] = [];
     const openJoints: OpenJoint[] = [];
@@ -30,7 +46,7 @@ export function solidsOf(casework: Casework, joinery: Joinery, kernel: SolidKern
         try {
             const worked = new Map<Path, WorkedPart>();
             for (const path of paths) {
-                const part = workPart(bench, casework, casework.parts.get(path)!, joinery.byPart.get(path)?.features ?? []);
+                const part = workPart(bench, casework, casework.parts.get(path)!, (joinery.byPart.get(path)?.features ?? []).filter(isCut));
                 if (part) worked.set(path, part);
             }
             for (const [path, { found }] of worked) parts.set(path, found);

@@ -1,7 +1,7 @@
 /** Masses of pieces and parts, from the density of their materials. What cannot be known is undefined, never zero. */
 import type { Casework, Part, Piece, Thing } from '../casework/index.js';
 import { integral, type SpacePoint } from '../geometry/index.js';
-import { dimension, type Quantity, quantity, Rational } from '../quantity/index.js';
+import { dimension, type Quantity, quantity, Rational, real } from '../quantity/index.js';
 import { grouped } from './grouped.js';
 import { total } from './size-arithmetic.js';
 import { isSolidWood, measureProperty, thingProperty } from './thing-values.js';
@@ -77,6 +77,8 @@ const panels = 8;
  * follows no curve, or lies across it; undefined where the curve could not be made.
  */
 function shareUnderCurve(casework: Casework, part: Part): Rational | number | undefined {
+    // a board that is bent is as long as the way round its curve: none of the block is cut off
+    if (part.bent) return Rational.one;
     const front = curvedFront(casework, part);
     if (!front?.isAlong) return front ? Rational.one : part.frontCurve === undefined ? Rational.one : undefined;
     const { from, to, depthAt } = front;
@@ -114,6 +116,10 @@ export function curvedFront(casework: Casework, part: Part): CurvedFront | undef
     };
 }
 
+function thicknessOf({ sizes: { finished } }: Part): number {
+    return finished.thickness ? real.toNumber(finished.thickness.quantity.value) : 0;
+}
+
 /** The middle of the mass of a part, in millimetres from the corner of its outermost case: of its outline, taken as one wood throughout. */
 export function middleOfMass(casework: Casework, part: Part): SpacePoint {
     const { least, most } = part.box;
@@ -121,6 +127,10 @@ export function middleOfMass(casework: Casework, part: Part): SpacePoint {
     const front = curvedFront(casework, part);
     if (!front?.isAlong) return middle;
     const { axis, from, to, depthAt } = front;
+    if (part.bent) {
+        const mean = integral(depthAt, from, to, panels) / (to - from);
+        return { ...middle, y: least.y + mean - thicknessOf(part) / 2 };
+    }
     const area = integral(depthAt, from, to, panels);
     const along = integral((at) => at * depthAt(at), from, to, panels) / area;
     const forward = integral((at) => depthAt(at) ** 2 / 2, from, to, panels) / area;

@@ -53,7 +53,11 @@ export async function writeDocument(
             return write(document.sheet);
         }
         case 'data':
-            if (format !== 'json') throw new RangeError(`data can be written as json, not as ${format}`);
+            if (format === 'glb' && document.scene) {
+                const { writeGlb } = await import('./glb.js');
+                return writeGlb(document.scene);
+            }
+            if (format !== 'json') throw new RangeError(`such data cannot be written as ${format}`);
             return writeJson(document.data);
         case 'pages':
         case 'drawings': {

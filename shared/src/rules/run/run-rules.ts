@@ -1,7 +1,8 @@
 /** All findings of a casework: what could not be read or computed, and what the checks of the rules find, in the order of the text. */
 import type { Casework, Problem } from '../../casework/index.js';
+import type { CaseworkSolids } from '../../solids/index.js';
 import { rules } from '../registry.js';
-import type { Finding, Rule, RuleCode } from '../rule.js';
+import type { Finding, Found, Rule, RuleCode } from '../rule.js';
 import { applyAllowances } from './allowances.js';
 import { findingOf } from './finding.js';
 import { dropFollowers, dropRepeats, dropUnsaid } from './followers.js';
@@ -11,6 +12,8 @@ export interface RunOptions {
     readonly reading?: readonly Problem[];
     /** `sizes` leaves out the rules over all that is built, for an editor between two keystrokes. All rules run otherwise. */
     readonly phase?: 'sizes' | 'project';
+    /** The parts as solids; the rules that look at them run only with it. */
+    readonly solids?: CaseworkSolids;
 }
 
 const byCode = new Map<string, Rule>(rules.map((rule) => [rule.code, rule]));
@@ -26,25 +29,28 @@ export function runRules(casework: Casework, options: RunOptions = {}): readonly
     const problems = [...(options.reading ?? []), ...casework.problems].map(findingOfProblem);
     const unread = problems.filter(({ code, severity }) => severity === 'error' && readingGroups.has(groupOf(code)));
     const isReadWhole = unread.length === 0;
-    const checked = rules.filter((rule) => runs(rule, options.phase ?? 'project', isReadWhole));
+    const checked = rules.filter((rule) => runs(rule, options, isReadWhole));
     const known = dropUnsaid(problems, unread, casework, rules);
-    const found = dropFollowers([...known, ...checked.flatMap((rule) => findingsOf(rule, casework))], rules);
+    const found = dropFollowers([...known, ...checked.flatMap((rule) => findingsOf(rule, casework, options.solids))], rules);
     // Rules found while reading have always been looked for.
-    const ran = new Set<RuleCode>([...checked, ...rules.filter(({ check }) => !check)].map(({ code }) => code));
+    const ran = new Set<RuleCode>([...checked, ...rules.filter(({ check, checkSolids }) => !check && !checkSolids)].map(({ code }) => code));
     // where something is in error, rules are silent on what cannot be computed: that nothing came says nothing
     const isSound = isReadWhole && !found.some(({ severity }) => severity === 'error');
     const { findings, about } = applyAllowances(casework, found, { all: rules, ran: isSound ? ran : new Set() });
     return dropRepeats([...findings, ...about]).toSorted(inOrderOf(casework));
 }
 
-function runs(rule: Rule, phase: 'sizes' | 'project', isReadWhole: boolean): boolean {
-    if (!rule.check || (rule.fromAbsence && !isReadWhole)) return false;
+function runs(rule: Rule, { phase = 'project', solids }: RunOptions, isReadWhole: boolean): boolean {
+    const isAsked = rule.check !== undefined || (rule.checkSolids !== undefined && solids !== undefined);
+    if (!isAsked || (rule.fromAbsence && !isReadWhole)) return false;
     return rule.phase !== 'project' || phase === 'project';
 }
 
-function findingsOf(rule: Rule, casework: Casework): readonly Finding[] {
+function findingsOf(rule: Rule, casework: Casework, solids: CaseworkSolids | undefined): readonly Finding[] {
     const found: Finding[] = [];
-    rule.check?.(casework, (what) => found.push(findingOf(rule, what)));
+    const report = (what: Found) => found.push(findingOf(rule, what));
+    rule.check?.(casework, report);
+    if (solids) rule.checkSolids?.(casework, solids, report);
     return found;
 }
 
