@@ -12,6 +12,9 @@ const past = 1;
 /** Chords of a quarter of a circle. */
 const chords = 6;
 
+/** By how much further out the corners of the chords lie than the circle, so that they hold as much: n sin(pi / 2n) / 2 = pi / 4. */
+const sameArea = Math.sqrt(Math.PI / 2 / chords / Math.sin(Math.PI / 2 / chords));
+
 /** A place on an edge and the way into the board from it, on the board. */
 interface EdgePlace {
     readonly at: Point;
@@ -44,7 +47,7 @@ export function arrisCutters(bench: Workbench, blank: Blank): readonly Solid[] {
 function roundProfile(radius: number): readonly Point[] {
     const arc = Array.from({ length: chords + 1 }, (_, index) => {
         const angle = (Math.PI / 2) * (index / chords);
-        return { x: radius * (1 - Math.sin(angle)), y: radius * (1 - Math.cos(angle)) };
+        return { x: radius * (1 - sameArea * Math.sin(angle)), y: radius * (1 - sameArea * Math.cos(angle)) };
     });
     return [{ x: -past, y: -past }, { x: radius, y: -past }, ...arc, { x: -past, y: radius }];
 }

@@ -31,7 +31,7 @@ case Bookcase of Ply {
     side Left, Right
     shelf Low at 10in
     shelf »High« at 30in { edge front Nosed }
-    divider Post at middle above Low below High
+    divider Post above Low clear equal
     join every shelf to every side with { glue }
     join Post to Low, High with { glue }
 }
@@ -50,7 +50,7 @@ case Bookcase of Ply {
     side Left, Right
     shelf Low at 10in
     shelf High at 30in { edge front Nosed }
-    divider Post at middle above Low below High { edge front at 3/4in behind High.front }
+    divider Post above Low clear equal { edge front at 3/4in behind High.front }
     join every shelf to every side with { glue }
     join Post to Low, High with { glue }
 }
