@@ -69,7 +69,7 @@ describe('a wrong argument is told', () => {
         ],
         [
             'build --format csv, a.case',
-            'casewright: a format of documents is missing\n    there is `md`, `csv`, `json`, `pdf`, `svg` and `dxf`\n',
+            'casewright: a format of documents is missing\n    there is `md`, `csv`, `json`, `pdf`, `svg`, `dxf` and `glb`\n',
         ],
         [
             'build --paper a5 a.case',
@@ -98,7 +98,7 @@ describe('a wrong argument is told', () => {
         ],
         ['build --spacing 2inch a.case', 'casewright: `2inch` is no spacing of offsets: `inch` is not a unit\n    did you mean `2in`?\n'],
         ['build --spacing 0.1mm a.case', 'casewright: offsets every `0.1mm` are too near together to be marked\n    1mm is the least\n'],
-        ['build --only model --format csv a.case', 'casewright: `model` does not come as `csv`\n    it comes as `json`\n'],
+        ['build --only model --format csv a.case', 'casewright: `model` does not come as `csv`\n    it comes as `json` and `glb`\n'],
         ['why a.case', `casewright: missing required argument \`PATH\`\n${hint}`],
     ])('casewright %s', async (line, told) => {
         const { run } = await shell();

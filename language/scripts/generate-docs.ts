@@ -7,11 +7,15 @@ import { tmpdir } from 'node:os';
 import * as path from 'node:path';
 import { pathToFileURL } from 'node:url';
 import { build } from 'esbuild';
+import startKernel from 'manifold-3d/manifold.js';
 import type * as Docs from './docs/all-pages.ts';
 
 const docs = path.resolve(import.meta.dirname, '../docs');
 const { folders, allPages } = await bundledPages();
-const pages = await allPages();
+// it looks for its code beside its script, so it is not bundled with the pages
+const kernel = await startKernel();
+kernel.setup();
+const pages = await allPages(async () => kernel);
 const stale = [...pages].filter(([name, text]) => textOf(name) !== text).map(([name]) => name);
 const leftOver = folders.flatMap(pagesIn).filter((name) => !pages.has(name));
 

@@ -3,6 +3,7 @@ import { benchGeometry } from './geometry.ts';
 import { benchLanguage } from './language.ts';
 import { Report } from './report.ts';
 import { benchServer } from './server.ts';
+import { benchSolids } from './solids.ts';
 import { benchStock } from './stock.ts';
 
 const benchmarks: Readonly<Record<string, (report: Report) => Promise<void>>> = {
@@ -10,6 +11,7 @@ const benchmarks: Readonly<Record<string, (report: Report) => Promise<void>>> = 
     language: benchLanguage,
     geometry: benchGeometry,
     stock: benchStock,
+    solids: benchSolids,
 };
 
 const report = new Report();

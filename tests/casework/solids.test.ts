@@ -61,9 +61,7 @@ const cases: readonly (readonly [what: string, text: string, part: string, volum
     ],
     [
         'a side with a rabbet for the back',
-        bookcase(
-            'side Left, Right { edge back rabbet 3/8in deep for back }\nback of Thin\njoin back to every side with { glue }',
-        ),
+        bookcase('side Left, Right { edge back rabbet 3/8in deep for back }\nback of Thin\njoin back to every side with { glue }'),
         'Box.Left',
         side - 0.375 * 0.25 * 36,
     ],
@@ -77,10 +75,17 @@ const cases: readonly (readonly [what: string, text: string, part: string, volum
         28.5 * 10.25 * 0.75 + 28.5 * 0.75,
     ],
     ['a chamfer along two arrises', bookcase('side Left, Right { edge front chamfer 1/4in }'), 'Box.Left', side - 36 * 0.25 * 0.25],
-    ['a round along two arrises', bookcase('side Left, Right { edge front round 1/4in }'), 'Box.Left', side - 36 * 2 * (1 - Math.PI / 4) * 0.0625],
+    [
+        'a round along two arrises',
+        bookcase('side Left, Right { edge front round 1/4in }'),
+        'Box.Left',
+        side - 36 * 2 * (1 - Math.PI / 4) * 0.0625,
+    ],
     [
         'layers, of which one stops before the back',
-        bookcase('side Left, Right { layer Outer of Ply; layer Inner of Ply { leave back 1/4in for back } }\nback of Thin\njoin back to every side with { glue }'),
+        bookcase(
+            'side Left, Right { layer Outer of Ply; layer Inner of Ply { leave back 1/4in for back } }\nback of Thin\njoin back to every side with { glue }',
+        ),
         'Box.Left',
         side + 36 * 10.75 * 0.75,
     ],
@@ -204,19 +209,22 @@ describe('parts in one another’s way', () => {
 describe('every design', async () => {
     const designs = await allDesigns();
 
-    test.each(designs.map((design) => [design.name, design] as const))('%s: no part in another, no joint open, no more mass than its pieces', async (_, design) => {
-        const { casework } = await analyseFile(design.path);
-        const solids: CaseworkSolids = solidsOf(casework, joineryOf(casework), await solidKernel());
-        expect([...solids.parts.keys()].sort()).toEqual([...casework.parts.keys()].sort());
-        expect(solids.collisions).toEqual([]);
-        expect(solids.openJoints).toEqual([]);
-        for (const part of casework.parts.values()) {
-            const [whole, left] = [massOfPart(casework, part), solids.weights.get(part.path)?.mass];
-            if (!whole || left === undefined) continue;
-            const share = left / real.toNumber(whole.value);
-            // of a bent board the ends are cut straight and not square, which takes a little off or leaves a little on
-            expect(share, part.path).toBeLessThan(part.bent ? 1.01 : 1.0005);
-            expect(share, part.path).toBeGreaterThan(0.95);
-        }
-    });
+    test.each(designs.map((design) => [design.name, design] as const))(
+        '%s: no part in another, no joint open, no more mass than its pieces',
+        async (_, design) => {
+            const { casework } = await analyseFile(design.path);
+            const solids: CaseworkSolids = solidsOf(casework, joineryOf(casework), await solidKernel());
+            expect([...solids.parts.keys()].sort()).toEqual([...casework.parts.keys()].sort());
+            expect(solids.collisions).toEqual([]);
+            expect(solids.openJoints).toEqual([]);
+            for (const part of casework.parts.values()) {
+                const [whole, left] = [massOfPart(casework, part), solids.weights.get(part.path)?.mass];
+                if (!whole || left === undefined) continue;
+                const share = left / real.toNumber(whole.value);
+                // of a bent board the ends are cut straight and not square, which takes a little off or leaves a little on
+                expect(share, part.path).toBeLessThan(part.bent ? 1.01 : 1.0005);
+                expect(share, part.path).toBeGreaterThan(0.95);
+            }
+        },
+    );
 });

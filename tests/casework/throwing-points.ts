@@ -31,7 +31,8 @@ function isInside([x, y, z]: Place, { places, triangles }: TriangleMesh): boolea
     for (let index = 0; index < triangles.length; index += 3) {
         const [a, b, c] = [triangles[index]! * 3, triangles[index + 1]! * 3, triangles[index + 2]! * 3];
         const side = (from: number, to: number) =>
-            (places[to + 1]! - places[from + 1]!) * (z - places[from + 2]!) - (places[to + 2]! - places[from + 2]!) * (y - places[from + 1]!);
+            (places[to + 1]! - places[from + 1]!) * (z - places[from + 2]!) -
+            (places[to + 2]! - places[from + 2]!) * (y - places[from + 1]!);
         const [u, v, w] = [side(b, c), side(c, a), side(a, b)];
         const isOver = (u > 0 && v > 0 && w > 0) || (u < 0 && v < 0 && w < 0);
         if (isOver && (u * places[a]! + v * places[b]! + w * places[c]!) / (u + v + w) > x) crossings++;

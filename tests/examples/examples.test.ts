@@ -3,6 +3,8 @@ import { spawnSync } from 'node:child_process';
 import { existsSync, mkdtempSync, readdirSync, readFileSync, rmSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import * as path from 'node:path';
+import { Ajv2020 } from 'ajv/dist/2020.js';
+import { validateBytes } from 'gltf-validator';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 
 const root = path.resolve(import.meta.dirname, '../..');
@@ -44,6 +46,27 @@ describe.each(examples)('%s', (example) => {
         });
         expect([...(first?.keys() ?? [])]).toEqual(expect.arrayContaining(['cut-list.csv', 'materials.csv', 'model.json']));
         expect(second).toEqual(first);
+    });
+
+    it('has a scene that is valid by the validator of the Khronos Group, with each part of the model by its name', async () => {
+        const bytes = readFileSync(path.join(folder, example, 'first', 'model.glb'));
+        const { issues } = await validateBytes(new Uint8Array(bytes));
+        expect(issues.messages).toEqual([]);
+        const { nodes } = JSON.parse(bytes.toString('utf8', 20, 20 + bytes.readUInt32LE(12)));
+        const names = (nodes as readonly { name: string; mesh?: number }[])
+            .filter(({ mesh }) => mesh !== undefined)
+            .map(({ name }) => name);
+        const { parts } = JSON.parse(readFileSync(path.join(folder, example, 'first', 'model.json'), 'utf8'));
+        expect(names.sort()).toEqual((parts as readonly { id: string }[]).map(({ id }) => id).sort());
+    });
+
+    it('has a model that keeps to its schema, with the weight of every part and case', () => {
+        const model = JSON.parse(readFileSync(path.join(folder, example, 'first', 'model.json'), 'utf8'));
+        const schema = JSON.parse(readFileSync(path.join(root, 'shared/schema/model.schema.json'), 'utf8'));
+        const validate = new Ajv2020({ strict: true, strictTypes: false, allErrors: true }).compile(schema);
+        expect(validate(model), JSON.stringify(validate.errors)).toBe(true);
+        for (const { id, solid } of model.parts) expect(solid.weight.mass, id).toBeGreaterThan(0);
+        for (const { id, weight } of model.cases) expect(weight.mass, id).toBeGreaterThan(0);
     });
 
     it('has templates on whose sheets every word, as poppler finds it, lies where the printer reaches and is not cut off', () => {

@@ -1,6 +1,8 @@
 /** Bundles the benchmarks and runs them in Node as the program has it, with the garbage collector at hand for the one of memory. */
 import { spawnSync } from 'node:child_process';
+import { copyFile } from 'node:fs/promises';
 import * as path from 'node:path';
+import { fileURLToPath } from 'node:url';
 import { build } from 'esbuild';
 import { nodeOptions } from '../protocol/language-server.ts';
 
@@ -18,5 +20,7 @@ await build({
     logLevel: 'warning',
     banner: { js: "import { createRequire } from 'node:module';\nconst require = createRequire(import.meta.url);" },
 });
+// the kernel of solids looks for its code beside its script, and that is bundled
+await copyFile(fileURLToPath(import.meta.resolve('manifold-3d/manifold.wasm')), path.join(folder, 'out/manifold.wasm'));
 const run = spawnSync(process.execPath, [...nodeOptions(), '--expose-gc', bundle, ...process.argv.slice(2)], { stdio: 'inherit' });
 process.exitCode = run.status ?? 1;

@@ -46,7 +46,9 @@ export async function build(file: string, options: BuildOptions, terminal: Termi
     designs.tellOfUnreadable(terminal);
     const errors = found.filter(({ record }) => record.severity === 'error');
     if (errors.length > 0) return refuse(errors, file, terminal);
-    const documents = await makeDocuments(analysis, wanted, { typeface: readTypeface, solidKernel: loadSolidKernel, ...style }).catch(couldNotRun);
+    const documents = await makeDocuments(analysis, wanted, { typeface: readTypeface, solidKernel: loadSolidKernel, ...style }).catch(
+        couldNotRun,
+    );
     const design = path.resolve(terminal.workingFolder, file);
     const { dir, name } = path.parse(design);
     const folder = path.resolve(terminal.workingFolder, out ?? path.join(dir, folderBeside(name)));

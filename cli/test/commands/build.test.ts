@@ -31,7 +31,7 @@ describe('build', () => {
             exitCode: 0,
             told: '',
             out: [
-                'Hall bookcase: 15 documents written to hall/out/bookcase',
+                'Hall bookcase: 16 documents written to hall/out/bookcase',
                 '    cut-list.md     Cut list: what to cut from which material, with finished, core and rough sizes.',
                 '    cut-list.csv',
                 '    cut-list.json',
@@ -46,7 +46,8 @@ describe('build', () => {
                 '    joinery.md      Marking out: where every part meets the others: the lines of each slot and joint from one edge, its depth, and where fasteners stand.',
                 '    joinery.csv',
                 '    joinery.json',
-                '    model.json      Model: the whole evaluated design for programs, with a published schema.',
+                '    model.json      Model: the whole evaluated design for programs, with a published schema, and as a scene to look at from all sides.',
+                '    model.glb',
                 '',
             ].join('\n'),
         });

@@ -64,7 +64,7 @@ export class Analysis {
     async findingsOfSolids(loadKernel: () => Promise<SolidKernel>): Promise<readonly Finding[]> {
         if (this.findings.some(({ severity }) => severity === 'error') || this.casework.parts.size < 2) return this.findings;
         const { solidsOf } = await import('casewright-shared/solids');
-        const solids = solidsOf(this.casework, joineryOf(this.casework), await loadKernel(), 'without holes');
+        const solids = solidsOf(this.casework, joineryOf(this.casework), await loadKernel(), { holes: 'left out' });
         return withoutConsequences(runRules(this.casework, { reading: this.problems, solids }), this.problems);
     }
 

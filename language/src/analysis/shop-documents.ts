@@ -118,5 +118,5 @@ async function optionsFor(
 
 async function solidsFor({ casework }: Analysis, load: () => Promise<SolidKernel>): Promise<CaseworkSolids> {
     const { solidsOf } = await import('casewright-shared/solids');
-    return solidsOf(casework, joineryOf(casework), await load());
+    return solidsOf(casework, joineryOf(casework), await load(), { meetings: 'left out' });
 }

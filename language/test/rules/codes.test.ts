@@ -20,6 +20,8 @@ test('every code in the sources of language and casework has its rule', () => {
 
 test('every rule without a check is reported while a text is read or computed, or with the allowances', () => {
     const withAllowances = ['DES-003', 'DES-004', 'DES-006'];
-    const silent = rules.filter(({ code, check, checkSolids }) => !check && !checkSolids && !reported.has(quoted(code)) && !withAllowances.includes(code));
+    const silent = rules.filter(
+        ({ code, check, checkSolids }) => !check && !checkSolids && !reported.has(quoted(code)) && !withAllowances.includes(code),
+    );
     expect(silent.map(({ code }) => code)).toEqual([]);
 });

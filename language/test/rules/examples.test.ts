@@ -1,7 +1,20 @@
 /** The examples of every rule, through the whole pipeline: from the text to the findings. */
 import { type Example, type Finding, readMarks, rules } from 'casewright-shared/rules';
+import type { SolidKernel } from 'casewright-shared/solids';
+import start from 'manifold-3d/manifold.js';
 import { describe, expect, test } from 'vitest';
 import { openWorkspace } from '../../src/open-workspace.js';
+
+let loaded: Promise<SolidKernel> | undefined;
+
+/** The kernel of solids, loaded once: what the rules find on the command line, they find here. */
+function solidKernel(): Promise<SolidKernel> {
+    loaded ??= start().then((kernel) => {
+        kernel.setup();
+        return kernel;
+    });
+    return loaded;
+}
 
 const folder = 'file:///examples/';
 const file = 'design.case';
@@ -20,7 +33,7 @@ async function check(example: Example, notes: 'notes too' | 'no notes' = 'no not
         if (found === undefined) throw new Error(`${uri} does not exist`);
         return found;
     };
-    const { findings } = await openWorkspace({ readFile }).analyse(folder + file);
+    const findings = await (await openWorkspace({ readFile }).analyse(folder + file)).findingsOfSolids(solidKernel);
     const isShown = ({ severity, allowed }: Finding) => allowed === undefined && (severity !== 'note' || notes === 'notes too');
     return { text, findings: findings.filter(isShown) };
 }

@@ -71,6 +71,8 @@ import { propertyWithoutValue } from './properties/property-without-value.js';
 import { unknownKindOrStep } from './properties/unknown-kind-or-step.js';
 import { unknownProperty } from './properties/unknown-property.js';
 import type { Rule } from './rule.js';
+import { jointGapes } from './solids/joint-gapes.js';
+import { partsCollide } from './solids/parts-collide.js';
 import { gluedAcrossGrain } from './strength/glued-across-grain.js';
 import { goodsDoNotFit } from './strength/goods-do-not-fit.js';
 import { goodsWithoutMass } from './strength/goods-without-mass.js';
@@ -87,8 +89,6 @@ import { missingUnit } from './units/missing-unit.js';
 import { twoReadings } from './units/two-readings.js';
 import { unknownUnit } from './units/unknown-unit.js';
 import { wholeNumberNeeded } from './units/whole-number-needed.js';
-import { jointGapes } from './solids/joint-gapes.js';
-import { partsCollide } from './solids/parts-collide.js';
 
 /** Sorted as the groups of the language are: from reading a text to the decisions of the design. */
 export const rules: readonly Rule[] = [

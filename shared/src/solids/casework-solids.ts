@@ -17,8 +17,15 @@ export interface CaseworkSolids {
     readonly openJoints: readonly OpenJoint[];
 }
 
-/** Without holes it is several times as fast. A hole lets no part in: where two of them meet it changes nothing. */
-export type SolidDetail = 'all cuts' | 'without holes';
+export interface SolidOptions {
+    /**
+     * Whether screw holes, slots of biscuits and the like are cut. A hole lets no part in: where parts meet it changes nothing, and without
+     * them it is several times as fast. They are cut where nothing is said.
+     */
+    readonly holes?: 'cut' | 'left out';
+    /** Whether it is looked where the parts meet. It is where nothing is said. */
+    readonly meetings?: 'found' | 'left out';
+}
 
 const holes: ReadonlySet<FeatureKind> = new Set([
     'pilot hole',
@@ -36,8 +43,8 @@ const holes: ReadonlySet<FeatureKind> = new Set([
  * Makes every part as a solid and looks where they meet, one outermost case after the other.
  * @param joinery the features that are cut into them
  */
-export function solidsOf(casework: Casework, joinery: Joinery, kernel: SolidKernel, detail: SolidDetail = 'all cuts'): CaseworkSolids {
-    const isCut = ({ does }: Feature) => detail === 'all cuts' || !holes.has(does);
+export function solidsOf(casework: Casework, joinery: Joinery, kernel: SolidKernel, options: SolidOptions = {}): CaseworkSolids {
+    const isCut = ({ does }: Feature) => options.holes !== 'left out' || !holes.has(does);
     const parts = new Map<Path, PartSolid>();
     const collisions: Collision[] = [];
     const openJoints: OpenJoint[] = [];
@@ -50,6 +57,7 @@ export function solidsOf(casework: Casework, joinery: Joinery, kernel: SolidKern
                 if (part) worked.set(path, part);
             }
             for (const [path, { found }] of worked) parts.set(path, found);
+            if (options.meetings === 'left out') continue;
             collisions.push(...collisionsAmong(bench, [...worked.values()]));
             openJoints.push(...openJointsAmong(casework, worked));
         } finally {

@@ -4,8 +4,8 @@ import type { Feature, FeatureSolid } from '../joinery/index.js';
 import { axes, cutsPast, type Solid, type Workbench } from './kernel.js';
 
 /** Sides of a hole: its polygon has the area of its circle. */
-const sidesOfHole = 16;
-const sidesOfDisc = 64;
+const sidesOfHole = 12;
+const sidesOfDisc = 48;
 
 /** Undefined for a tongue: that is what its shoulders leave. */
 export function featureCutter(bench: Workbench, { does, solid }: Feature, part: Box): Solid | undefined {

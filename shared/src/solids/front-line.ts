@@ -1,5 +1,5 @@
 /** The front of a part: the line that it follows, in millimetres from the corner of its outermost case. */
-import { type Casework, type Part } from '../casework/index.js';
+import type { Casework, Part } from '../casework/index.js';
 import { type Curve, type Interval, type Point, parallelCurve } from '../geometry/index.js';
 import { real } from '../quantity/index.js';
 import { frameOf } from './board-frame.js';

@@ -36,9 +36,7 @@ export class Workbench {
 
     /** A solid moved and turned: where the origin goes, and where a step along each axis goes. */
     placed(solid: Solid, at: SpacePoint, x: SpacePoint, y: SpacePoint, z: SpacePoint): Solid {
-        return this.keep(
-            this.keep(solid).transform([x.x, x.y, x.z, 0, y.x, y.y, y.z, 0, z.x, z.y, z.z, 0, at.x, at.y, at.z, 1]),
-        );
+        return this.keep(this.keep(solid).transform([x.x, x.y, x.z, 0, y.x, y.y, y.z, 0, z.x, z.y, z.z, 0, at.x, at.y, at.z, 1]));
     }
 
     /** What lies beyond a plane square to an axis, towards greater places or lesser ones. */

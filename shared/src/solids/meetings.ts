@@ -1,9 +1,9 @@
 /** Where solids meet: which of them claim the same place, and which joints gape. */
 import type { Casework, Joint, Path } from '../casework/index.js';
 import { type Box, boxesShare, tolerance } from '../geometry/index.js';
+import type { Workbench } from './kernel.js';
 import type { WorkedPart } from './part-solid.js';
 import { extentOf } from './part-solid.js';
-import type { Workbench } from './kernel.js';
 
 /** Two parts that are partly in one place. */
 export interface Collision {

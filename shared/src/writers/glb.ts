@@ -122,7 +122,10 @@ function bytesOf(numbers: Float32Array | Uint32Array): Uint8Array {
     const bytes = new Uint8Array(numbers.length * 4);
     const view = new DataView(bytes.buffer);
     const isFloat = numbers instanceof Float32Array;
-    numbers.forEach((value, index) => (isFloat ? view.setFloat32(index * 4, value, true) : view.setUint32(index * 4, value, true)));
+    for (const [index, value] of numbers.entries()) {
+        if (isFloat) view.setFloat32(index * 4, value, true);
+        else view.setUint32(index * 4, value, true);
+    }
     return bytes;
 }
 
@@ -133,7 +136,7 @@ function packed(words: object, { chunks, length }: BinaryContent): Uint8Array {
     const file = new Uint8Array(12 + 8 + jsonLength + 8 + binaryLength);
     const view = new DataView(file.buffer);
     const numbers = [0x46546c67, 2, file.length, jsonLength, 0x4e4f534a];
-    numbers.forEach((number, index) => view.setUint32(index * 4, number, true));
+    for (const [index, number] of numbers.entries()) view.setUint32(index * 4, number, true);
     file.fill(0x20, 20, 20 + jsonLength);
     file.set(json, 20);
     const start = 20 + jsonLength;

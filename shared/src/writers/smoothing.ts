@@ -59,7 +59,7 @@ function facesOf(places: Float32Array, triangles: Uint32Array): readonly Facing[
 
 function trianglesAround(count: number, triangles: Uint32Array): readonly (readonly number[])[] {
     const around: number[][] = Array.from({ length: count }, () => []);
-    triangles.forEach((corner, index) => around[corner]!.push(Math.floor(index / 3)));
+    for (const [index, corner] of triangles.entries()) around[corner]!.push(Math.floor(index / 3));
     return around;
 }
 

@@ -108,6 +108,7 @@ describe('parts', () => {
             'joints',
             'pieces',
             'mass',
+            'solid',
             'source',
         ];
         expect(Object.keys(listOf(modelOf(bookcase), 'parts')[0]!)).toEqual(names);
@@ -213,7 +214,7 @@ test('every kind of document has its own name and file name, and a title', () =>
         ['templates', 'pdf', 'svg', 'dxf'],
         ['cauls', 'md', 'csv', 'json'],
         ['strength', 'md', 'csv', 'json'],
-        ['model', 'json'],
+        ['model', 'json', 'glb'],
     ]);
     expect(new Set(documentKinds.map(({ fileName }) => fileName)).size).toBe(documentKinds.length);
 });

@@ -59,7 +59,7 @@ describe.each(rules.map((rule) => [rule.code, rule] as const))('%s', (code, rule
 
     test('a rule that is found while reading or computing has no check of its own, and one of the project has', () => {
         if (rule.phase === 'reading') expect(rule.check).toBeUndefined();
-        if (rule.phase === 'project') expect(rule.check).toBeTypeOf('function');
+        if (rule.phase === 'project') expect(rule.check ?? rule.checkSolids).toBeTypeOf('function');
     });
 
     test('what it follows are other rules', () => {

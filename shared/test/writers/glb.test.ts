@@ -72,13 +72,18 @@ describe('a scene as binary glTF', () => {
 
     test('its surfaces face outward: the tetrahedra over their triangles make up its volume, and each corner faces as its triangle does', () => {
         const { words, numbers } = read(writeGlb(scene));
-        const floats = (index: number) => new Float32Array(numbers.buffer, numbers.byteOffset + words.bufferViews[index].byteOffset, words.bufferViews[index].byteLength / 4);
+        const floats = (index: number) =>
+            new Float32Array(
+                numbers.buffer,
+                numbers.byteOffset + words.bufferViews[index].byteOffset,
+                words.bufferViews[index].byteLength / 4,
+            );
         const [places, normals] = [floats(0), floats(1)];
         const triangles = new Uint32Array(numbers.buffer, numbers.byteOffset + words.bufferViews[2].byteOffset, 36);
         const at = (of: Float32Array, corner: number) => [0, 1, 2].map((axis) => of[corner * 3 + axis]!) as [number, number, number];
         let volume = 0;
         for (let index = 0; index < 36; index += 3) {
-            const [a, b, c] = [0, 1, 2].map((step) => at(places, triangles[index + step]!)) as [number[], number[], number[]];
+            const [a = [], b = [], c = []] = [0, 1, 2].map((step) => at(places, triangles[index + step]!)) as [number, number, number][];
             const square = [0, 1, 2].map((axis) => {
                 const [i, j] = [(axis + 1) % 3, (axis + 2) % 3];
                 return (b[i]! - a[i]!) * (c[j]! - a[j]!) - (b[j]! - a[j]!) * (c[i]! - a[i]!);

@@ -37,7 +37,7 @@ case Stand of Ply {
             {
                 text: `material Ply    : plywood { thickness 3/4in   actual 0.720in   sheet 48in x 96in   grain length }
 material Walnut : lumber  { rough 4/4   planed 3/4in }
-edging Nosed { nosing 3/4in of Walnut { high 1 1/2in } }
+edging Nosed { nosing 3/4in of Walnut { high 1.44in } }
 
 case Stand of Ply {
     width 30in   height 36in   depth 11in

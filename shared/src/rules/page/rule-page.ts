@@ -108,6 +108,7 @@ const groups: Readonly<Record<string, string>> = {
     HND: 'Carrying and the way in',
     LOA: 'What the case holds',
     DES: 'Decisions',
+    SOL: 'Parts as solids',
 };
 
 /** The index of all rules, grouped as their codes are, in Markdown. */

@@ -33,7 +33,9 @@ export function runRules(casework: Casework, options: RunOptions = {}): readonly
     const known = dropUnsaid(problems, unread, casework, rules);
     const found = dropFollowers([...known, ...checked.flatMap((rule) => findingsOf(rule, casework, options.solids))], rules);
     // Rules found while reading have always been looked for.
-    const ran = new Set<RuleCode>([...checked, ...rules.filter(({ check, checkSolids }) => !check && !checkSolids)].map(({ code }) => code));
+    const ran = new Set<RuleCode>(
+        [...checked, ...rules.filter(({ check, checkSolids }) => !check && !checkSolids)].map(({ code }) => code),
+    );
     // where something is in error, rules are silent on what cannot be computed: that nothing came says nothing
     const isSound = isReadWhole && !found.some(({ severity }) => severity === 'error');
     const { findings, about } = applyAllowances(casework, found, { all: rules, ran: isSound ? ran : new Set() });

@@ -20,18 +20,19 @@ export const jointGapes = defineRule({
     examples: {
         bad: [
             {
-                note: 'The inner layer of the sides stops a good inch before the back, and the outer one is too thin to reach it.',
+                note: 'The inner layer of the sides stops 4in over the floor, for the kick. The bottom lies lower than that, and only the outer layer goes past it.',
                 text: `material Ply : plywood { thickness 3/4in   sheet 48in x 96in   grain length }
-material Thin : plywood { thickness 1/4in   sheet 48in x 96in   grain length }
 
 case Bookcase of Ply {
     width 30in   height 36in   depth 11in
     side Left, Right {
         layer Outer of Ply
-        layer Inner of Ply { leave top 1in for Crown }
+        layer Inner of Ply { leave bottom 4in for kick }
     }
-    shelf »Crown« at top
-    join Crown to every side with { glue }
+    »bottom« at 3in
+    kick at 2in behind bottom.front
+    join bottom to every side with { glue }
+    join kick to bottom, every side with { glue }
 }
 `,
             },
@@ -42,9 +43,14 @@ case Bookcase of Ply {
 
 case Bookcase of Ply {
     width 30in   height 36in   depth 11in
-    side Left, Right
-    shelf Low at 10in
-    join Low to every side with { glue }
+    side Left, Right {
+        layer Outer of Ply
+        layer Inner of Ply { leave bottom 4in for kick }
+    }
+    bottom at 4 3/4in
+    kick at 2in behind bottom.front
+    join bottom to every side with { glue }
+    join kick to bottom, every side with { glue }
 }
 `,
             },

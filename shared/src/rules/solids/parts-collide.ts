@@ -30,8 +30,8 @@ case Bookcase of Ply {
     width 36in   height 40in   depth 11in
     side Left, Right
     shelf Low at 10in
-    shelf »High« at 30in { edge front Nosed }
-    divider Post above Low clear equal
+    shelf High at 30in { edge front Nosed }
+    divider »Post« above Low clear equal
     join every shelf to every side with { glue }
     join Post to Low, High with { glue }
 }
