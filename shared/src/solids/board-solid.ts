@@ -120,7 +120,7 @@ function boardThickness(part: Part): number {
 }
 
 /** A polygon on the board as a solid, over a stretch through it; it leans forward on the way about the face at which its line holds. */
-export function drawnOut({ bench, part, frame, front }: Shaping, polygon: readonly Point[], over: Interval, lean: number): Solid {
+function drawnOut({ bench, part, frame, front }: Shaping, polygon: readonly Point[], over: Interval, lean: number): Solid {
     const { from, to } = thicknessOf(part);
     const holds = front?.deeper === 'high' ? to : from;
     const solid = bench.kernel.Manifold.extrude([polygon.map(({ x, y }) => [x, y] as [number, number])], over.to - over.from);

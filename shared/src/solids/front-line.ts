@@ -5,7 +5,7 @@ import { real } from '../quantity/index.js';
 import { frameOf } from './board-frame.js';
 
 /** How near the polygon of a solid keeps to a curve, in millimetres: the fit tolerance, which no shop tool can see. */
-export const nearness = 0.01;
+const nearness = 0.01;
 
 /** A front that is not square and straight. */
 export interface PartFront {

@@ -26,7 +26,7 @@ export interface OpenJoint {
 const farthest = 25;
 
 /** Pairs whose extents share room, each once, by a sweep along the width. */
-export function pairsNear(parts: readonly WorkedPart[], within: number): readonly (readonly [WorkedPart, WorkedPart])[] {
+function pairsNear(parts: readonly WorkedPart[], within: number): readonly (readonly [WorkedPart, WorkedPart])[] {
     const order = new Map(parts.map((part, index) => [part, index]));
     const waiting = [...parts].sort((a, b) => a.found.extent.least.x - b.found.extent.least.x);
     const pairs: [WorkedPart, WorkedPart][] = [];
