@@ -12,6 +12,7 @@ const all = [
     'materials.csv',
     'materials.json',
     'materials.md',
+    'model.glb',
     'model.json',
     'sheets.csv',
     'sheets.json',
