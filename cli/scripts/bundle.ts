@@ -51,4 +51,6 @@ await copyFile(typeface, path.join(folder, 'dist/parts/NotoSans_400Regular.ttf')
 await copyFile(license, path.join(folder, 'dist/parts/NotoSans-LICENSE.txt'));
 
 // The kernel of solids (Apache License 2.0), as it is fetched by the part of the program that loads it.
-await copyFile(fileURLToPath(import.meta.resolve('manifold-3d/manifold.wasm')), path.join(folder, 'dist/parts/manifold.wasm'));
+const kernel = path.dirname(fileURLToPath(import.meta.resolve('manifold-3d/manifold.wasm')));
+await copyFile(path.join(kernel, 'manifold.wasm'), path.join(folder, 'dist/parts/manifold.wasm'));
+await copyFile(path.join(kernel, 'LICENSE'), path.join(folder, 'dist/parts/manifold-LICENSE.txt'));

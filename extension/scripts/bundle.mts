@@ -62,6 +62,11 @@ const typeface = fileURLToPath(import.meta.resolve('@expo-google-fonts/noto-sans
 const license = fileURLToPath(import.meta.resolve('@expo-google-fonts/noto-sans/LICENSE_FONT'));
 await copyFile(typeface, path.join(extension, 'dist/server/NotoSans_400Regular.ttf'));
 await copyFile(license, path.join(extension, 'dist/server/NotoSans-LICENSE.txt'));
+// The kernel of solids (Apache License 2.0) reads its code for the machine from beside its script, which is one of the parts.
+const kernel = path.dirname(fileURLToPath(import.meta.resolve('manifold-3d/manifold.wasm')));
+await mkdir(path.join(extension, 'dist/server/parts'), { recursive: true });
+await copyFile(path.join(kernel, 'manifold.wasm'), path.join(extension, 'dist/server/parts/manifold.wasm'));
+await copyFile(path.join(kernel, 'LICENSE'), path.join(extension, 'dist/server/parts/manifold-LICENSE.txt'));
 
 if (watch) {
     await Promise.all(bundles.map(async (options) => (await context({ ...options, logLevel: 'info' })).watch()));

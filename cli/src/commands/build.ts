@@ -1,6 +1,7 @@
 /** `build FILE`: the documents that the shop works from. */
 import * as path from 'node:path';
 import { chooseDocuments, type DocumentStyle, type MadeDocument, makeDocuments, NotMade } from 'casewright-language';
+import { loadSolidKernel } from 'casewright-language/node-solid-kernel';
 import { type DocumentKind, documentKinds, type FormatName } from 'casewright-shared/documents';
 import { folderBeside } from 'casewright-shared/output';
 import { countInWords, plural } from 'casewright-shared/rules';
@@ -12,7 +13,6 @@ import { countFound } from '../findings/count.js';
 import { type FoundInText, foundWithSolids, notAllowed } from '../findings/found.js';
 import { shownPath } from '../paths.js';
 import { Designs } from '../reading/designs.js';
-import { loadSolidKernel } from '../reading/solid-kernel.js';
 import type { Terminal } from '../terminal.js';
 import { visibleText } from '../visible-text.js';
 import { writeDocuments } from '../writing/output-folder.js';

@@ -1,10 +1,10 @@
 /** Findings with all that a person or a program is shown of them: places in files instead of offsets, and the line they point at. */
 import type { Analysis } from 'casewright-language';
+import { loadSolidKernel } from 'casewright-language/node-solid-kernel';
 import type { Span } from 'casewright-shared/casework';
 import { type FindingRecord, findingRecord } from 'casewright-shared/documents';
 import type { Finding } from 'casewright-shared/rules';
 import { shownUri } from '../paths.js';
-import { loadSolidKernel } from '../reading/solid-kernel.js';
 
 /** A stretch of a file; lines and columns from 1, the end behind its last character. */
 export interface Place {

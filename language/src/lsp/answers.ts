@@ -100,6 +100,8 @@ async function build(
     const { buildDocuments } = await import('./commands/build.js');
     const { workDoneToken: at, only } = request;
     const typeface = editor.TypefaceOfPdf();
+    const solidKernel = editor.SolidKernel;
+    const style = { ...(typeface ? { typeface } : {}), ...(solidKernel ? { solidKernel } : {}) };
     const report = async (progress: object): Promise<void> => {
         if (at !== undefined) {
             await client.connection.sendProgress(WorkDoneProgress.type, at, progress as never);
@@ -107,7 +109,7 @@ async function build(
     };
     await report({ kind: 'begin', title: UriUtils.basename(document.uri), percentage: 0, cancellable: true });
     try {
-        return await buildDocuments(analysis.Analyses.of(document), only, typeface ? { typeface } : {}, async (message, percentage) => {
+        return await buildDocuments(analysis.Analyses.of(document), only, style, async (message, percentage) => {
             await report({ kind: 'report', message, percentage });
             await interruptAndCheck(client.token);
         });

@@ -1,4 +1,5 @@
 // Which class answers which request of an editor. Knows services and their order of making: nothing of the language itself.
+import type { SolidKernel } from 'casewright-shared/solids';
 import type { Typeface } from 'casewright-shared/writers';
 import { createCompletionParser, type LangiumCompletionParser, type LangiumDocument, type Module } from 'langium';
 import type { LangiumServices, LangiumSharedServices, PartialLangiumServices, PartialLangiumSharedServices } from 'langium/lsp';
@@ -31,6 +32,7 @@ export interface CasewrightEditorServices {
         readonly Projects: Projects;
         readonly SizesAt: SizesAt;
         readonly TypefaceOfPdf: () => Typeface | undefined;
+        readonly SolidKernel: (() => Promise<SolidKernel>) | undefined;
         readonly WhileTyping: WhileTyping | undefined;
     };
 }
@@ -44,12 +46,15 @@ export interface EditorContext {
     readonly later?: Later;
     /** What a PDF is set in where it has letters that not every reader has, asked for each time; without it they lose their marks. */
     readonly typefaceOfPdf?: () => Typeface | undefined;
+    /** Loads what computes with solids; without it documents are silent on what only solids tell, such as the weights of the model. */
+    readonly solidKernel?: () => Promise<SolidKernel>;
 }
 
 /** The answers to an editor. */
 export function casewrightEditorModule({
     later,
     typefaceOfPdf,
+    solidKernel,
 }: EditorContext): Module<Services, PartialLangiumServices & CasewrightEditorServices> {
     return {
         editor: {
@@ -63,6 +68,7 @@ export function casewrightEditorModule({
                 new Projects(services.analysis.Analyses, usedFilesOf(services), services.shared.workspace.LangiumDocuments),
             SizesAt: (services) => new SizesAt(services.references.VisibleNames, services.editor.Occurrences),
             TypefaceOfPdf: () => typefaceOfPdf ?? (() => undefined),
+            SolidKernel: () => solidKernel,
             WhileTyping: ({ shared }) => later && whileTyping(later, shared),
         },
         parser: {

@@ -5,6 +5,7 @@ import type { Connection } from 'vscode-languageserver/node';
 import type { Later } from '../lsp/diagnostics/while-typing.js';
 import { ClientFileSystem } from './client-file-system.js';
 import { FilesByScheme } from './files-by-scheme.js';
+import { loadSolidKernel } from './node-solid-kernel.js';
 import { createLanguageServerServices } from './services.js';
 
 const later: Later = (run, milliseconds) => {
@@ -26,5 +27,6 @@ export function createNodeServices(connection: () => Connection): ReturnType<typ
         later,
         fileSystemProvider: () => new FilesByScheme(NodeFileSystem.fileSystemProvider(), new ClientFileSystem(connection)),
         typefaceOfPdf: () => typeface,
+        solidKernel: loadSolidKernel,
     });
 }

@@ -1,4 +1,4 @@
-/** Loads the kernel of solids (Manifold, Apache License 2.0): half a megabyte that only some commands need. */
+/** Loads the kernel of solids in Node (Manifold, Apache License 2.0): half a megabyte that only some commands need. */
 import type { SolidKernel } from 'casewright-shared/solids';
 
 let loaded: Promise<SolidKernel> | undefined;
