@@ -41,6 +41,8 @@ await build({
     outfile: 'dist/parts/prepared-server.cjs',
     format: 'cjs',
     define: { 'import.meta.url': 'moduleUrl' },
+    // there is `require` in a snapshot, for the modules of Node, and no import
+    supported: { 'dynamic-import': false },
     banner: { js: "const moduleUrl = require('node:url').pathToFileURL(__filename).href;" },
 }).catch(() => process.exit(1));
 
