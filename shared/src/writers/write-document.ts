@@ -57,7 +57,7 @@ export async function writeDocument(
                 const { writeGlb } = await import('./glb.js');
                 return writeGlb(document.scene);
             }
-            if (format !== 'json') throw new RangeError(`such data cannot be written as ${format}`);
+            if (format !== 'json') throw new RangeError(`data can be written as json${document.scene ? ' or glb' : ''}, not as ${format}`);
             return writeJson(document.data);
         case 'pages':
         case 'drawings': {

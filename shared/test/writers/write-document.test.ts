@@ -6,7 +6,9 @@ import { bookcase } from '../documents/sample-casework.js';
 
 const files = documentKinds
     .filter((kind) => kind.make(bookcase, options))
-    .flatMap((kind) => kind.formats.flatMap((format) => (['in', 'mm'] as const).map((units) => ({ kind, format, units }))));
+    // a scene is made of solids, which this sample has none of: tests/casework/solids writes those of real designs
+    .flatMap((kind) => kind.formats.filter((format) => format !== 'glb').map((format) => ({ kind, format })))
+    .flatMap((each) => (['in', 'mm'] as const).map((units) => ({ ...each, units })));
 
 test.each(files)(
     '$kind.kind as $format in $units: the same bytes each time, and no text that JavaScript made by accident',
