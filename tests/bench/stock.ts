@@ -1,6 +1,6 @@
 /** Layouts of sheets against published instances, at a second and at five seconds of one core for each. */
-import { layOutSheets } from 'casewright-shared/stock';
-import { type PublishedInstance, publishedInstances } from '../../shared/test/stock/published-instances.ts';
+import { layOutLengths, layOutSheets } from 'casewright-shared/stock';
+import { type PublishedInstance, publishedInstances, publishedLengths } from '../../shared/test/stock/published-instances.ts';
 import type { Report } from './report.ts';
 
 interface Family {
@@ -20,6 +20,10 @@ export async function benchStock(report: Report): Promise<void> {
         { what: 'jobs of a shop, over the least possible', instances: few(publishedInstances('shop2d'), 3), seconds: 5, atMost: 1.8 },
     ];
     for (const family of families) layOutFamily(report, family);
+    layOutBars(
+        report,
+        publishedLengths().filter((_, index) => index % 2 === 0),
+    );
     firstLayout(report);
 }
 
@@ -43,6 +47,27 @@ function layOutFamily(report: Report, { what, instances, seconds, atMost }: Fami
         `cost ${Math.round(cost)}, known ${Math.round(best)}; ${reached} as good as known, ${proven} proved to be the best there is`,
     );
     report.goal({ what: 'over the best known', found: (cost / best - 1) * 100, unit: '%', atMost });
+}
+
+/** Lengths cut from bars: how many of the instances are laid out with as few bars as can be. */
+function layOutBars(report: Report, instances: ReturnType<typeof publishedLengths>): void {
+    const seconds = 5;
+    let [bars, best, proven, reached] = [0, 0, 0, 0];
+    for (const instance of instances) {
+        const started = process.cpuUsage();
+        const goesOn = () => {
+            const { user, system } = process.cpuUsage(started);
+            return user + system < seconds * 1e6;
+        };
+        const layout = layOutLengths(instance.job, { rounds: Number.MAX_SAFE_INTEGER, goesOn });
+        bars += layout.cost;
+        best += instance.best;
+        if (layout.cost <= instance.best) reached++;
+        if (layout.cost <= layout.leastCost) proven++;
+    }
+    report.title(`lengths from bars: ${instances.length} instances, ${seconds} s of one core each`);
+    report.note(`bars ${bars}, least ${best}; ${reached} at the least, ${proven} proved to be so`);
+    report.goal({ what: 'not at the least', found: (1 - reached / instances.length) * 100, unit: '%', atMost: 10 });
 }
 
 /** How long a first layout of a job of a shop takes, of which a person waits for the picture. */

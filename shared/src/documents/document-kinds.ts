@@ -1,5 +1,6 @@
 /** Every document that can be asked for: what it is called, in which formats it comes, and how it is made. */
 import type { Casework } from '../casework/index.js';
+import { boardLayouts } from './boards/board-layouts.js';
 import { caulSheet } from './cauls/caul-sheet.js';
 import { curveSheet } from './curves/curve-sheet.js';
 import { fairnessPages } from './curves/fairness-pages.js';
@@ -32,6 +33,7 @@ export interface DocumentKind {
         | 'templates'
         | 'cauls'
         | 'strength'
+        | 'boards'
         | 'model';
     readonly title: string;
     /** One sentence: what it is for. */
@@ -157,6 +159,16 @@ export const documentKinds: readonly DocumentKind[] = [
             const sheet = strengthSheet(casework, options);
             return sheet && { is: 'sheet', sheet };
         },
+    },
+    {
+        kind: 'boards',
+        title: 'Boards',
+        description:
+            'What hardwood to take, in board feet, and which strips, bands and boards are ripped, resawn and crosscut from each board.',
+        formats: ['md', 'csv', 'json', 'svg'],
+        fileName: 'boards',
+        missing: 'nothing of it is cut from solid wood that states its `rough` thickness and its `boards`',
+        make: boardLayouts,
     },
     {
         kind: 'model',

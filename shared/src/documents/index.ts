@@ -1,6 +1,7 @@
 /** Documents that a shop uses, before any file format. Knows casework and its findings; no formats, no disk. */
 
 export { massOfPart } from '../strength/index.js';
+export { boardLayouts } from './boards/board-layouts.js';
 export { type DocumentKind, documentKinds, type FormatName } from './document-kinds.js';
 export type { DocumentOptions, Locate, SourcePlace } from './document-options.js';
 export { edgesInWords } from './edge-words.js';

@@ -1,7 +1,7 @@
 /** The published instances beside the benchmarks, as jobs. */
 import { readFileSync } from 'node:fs';
 import * as path from 'node:path';
-import type { SheetJob } from '../../src/stock/index.js';
+import type { LengthJob, SheetJob } from '../../src/stock/index.js';
 
 interface Row {
     readonly name: string;
@@ -52,4 +52,29 @@ function asInstance({ name, kerf = 0, stock, items, bounds = {} }: Row, mayTurn:
         },
         best: bounds[mayTurn ? 'free_rotation' : 'free_oriented']?.best,
     };
+}
+
+interface LengthRow {
+    readonly name: string;
+    readonly stock: readonly { readonly l: number }[];
+    readonly items: readonly { readonly l: number; readonly n: number }[];
+    readonly bounds: { readonly standard: { readonly best: number } };
+}
+
+/** The published instances of lengths cut from bars, with the least number of bars, which is proved for each. */
+export function publishedLengths(): readonly { readonly name: string; readonly job: LengthJob; readonly best: number }[] {
+    const text = readFileSync(path.join(instances, 'binpack1d.jsonl'), 'utf8');
+    return text
+        .trim()
+        .split('\n')
+        .map((line) => JSON.parse(line) as LengthRow)
+        .map(({ name, stock, items, bounds }) => ({
+            name,
+            job: {
+                kerf: 0,
+                stock: stock.map(({ l }, index) => ({ id: `stock ${index}`, length: l, cost: 1 })),
+                pieces: items.map(({ l, n }, index) => ({ id: `piece ${index}`, length: l, count: n })),
+            },
+            best: bounds.standard.best,
+        }));
 }

@@ -92,17 +92,20 @@ function pricePerSheet(thing: Thing): number | undefined {
     return price?.is === 'rate' && price.per === 'sheet' ? real.toNumber(price.amount.quantity.value) : undefined;
 }
 
-function inMillimetres({ quantity: of }: Measure): number {
+/** A length in millimetres. */
+export function inMillimetres({ quantity: of }: Measure): number {
     return real.toNumber(quantity.valueIn(of, unitNamed('mm')));
 }
 
 /** What a rounding to job units may swallow: far less than a saw can follow. */
 const swallowed = 1e-6;
 
-function upwards(millimetres: number): number {
+/** A length as units of a job, no smaller than it is. */
+export function upwards(millimetres: number): number {
     return Math.ceil(millimetres * jobUnitsPerMillimetre - swallowed);
 }
 
-function downwards(millimetres: number): number {
+/** A length as units of a job, no larger than it is. */
+export function downwards(millimetres: number): number {
     return Math.max(0, Math.floor(millimetres * jobUnitsPerMillimetre + swallowed));
 }

@@ -99,12 +99,7 @@ export class PatternFinder {
         return visit(0, length, 0) ? best : undefined;
     }
 
-    private byTable(
-        kinds: readonly number[],
-        length: number,
-        values: ArrayLike<number>,
-        counts: ArrayLike<number>,
-    ): readonly number[] {
+    private byTable(kinds: readonly number[], length: number, values: ArrayLike<number>, counts: ArrayLike<number>): readonly number[] {
         // A number of pieces as ones, twos, fours and so on: each of those is taken or not.
         const bundles = kinds.flatMap((kind, index) => {
             const size = this.lengths[kind]!;

@@ -245,7 +245,11 @@ class LengthSearch {
         const costs = this.problem.stocks.map((stock) => stock.cost).filter((one) => one > 0);
         const [first] = costs;
         if (first === undefined) return 0;
-        const step = costs.every((one) => one === first) ? first : costs.every(Number.isInteger) ? costs.reduce(greatestDivisor) : undefined;
+        const step = costs.every((one) => one === first)
+            ? first
+            : costs.every(Number.isInteger)
+              ? costs.reduce(greatestDivisor)
+              : undefined;
         return step === undefined ? cost : Math.ceil(cost / step - accuracy) * step;
     }
 }
