@@ -2,8 +2,8 @@
 import type { Pattern } from './length-job.js';
 
 /** How many branches are looked at before the table of all lengths is worked out instead, and what share of the table's cells that is at least. */
-const fewestBranches = 30_000;
-const branchesPerCell = 0.1;
+const fewestBranches = 1000;
+const branchesPerCell = 0.02;
 
 /** Scratch of the table, kept between calls: a job asks a thousand times. */
 interface Table {

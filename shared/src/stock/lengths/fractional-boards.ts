@@ -111,7 +111,7 @@ export function fractionalBoards(
 }
 
 /** After so many exchanges the inverse of the basis is worked out anew, so that errors do not add up. */
-const exchangesBetweenInversions = 60;
+const exchangesBetweenInversions = 400;
 
 /** Least cost of columns in amounts that are not negative and meet every row exactly. The basis is kept with its whole inverse. */
 class RevisedSimplex {
@@ -234,17 +234,13 @@ class RevisedSimplex {
                 swapRows(inverse, size, pivotRow, column);
             }
             const pivot = matrix[column * size + column]!;
-            for (let at = 0; at < size; at++) {
-                matrix[column * size + at]! /= pivot;
-                inverse[column * size + at]! /= pivot;
-            }
+            for (let at = column; at < size; at++) matrix[column * size + at]! /= pivot;
+            for (let at = 0; at < size; at++) inverse[column * size + at]! /= pivot;
             for (let row = 0; row < size; row++) {
                 const factor = matrix[row * size + column]!;
                 if (row === column || factor === 0) continue;
-                for (let at = 0; at < size; at++) {
-                    matrix[row * size + at]! -= factor * matrix[column * size + at]!;
-                    inverse[row * size + at]! -= factor * inverse[column * size + at]!;
-                }
+                for (let at = column; at < size; at++) matrix[row * size + at]! -= factor * matrix[column * size + at]!;
+                for (let at = 0; at < size; at++) inverse[row * size + at]! -= factor * inverse[column * size + at]!;
             }
         }
         this.inverse = inverse;
