@@ -31,7 +31,8 @@ export default defineConfig({
                     testTimeout: 60_000,
                     hookTimeout: 60_000,
                     env: { CASEWRIGHT_CACHE: fileURLToPath(new URL('out/prepared-start', import.meta.url)) },
-                    sequence: { groupOrder: 1 },
+                    // after the rest: it prepares the server that it starts, and that must not be bundled meanwhile
+                    sequence: { groupOrder: 2 },
                 },
             },
             {
@@ -44,7 +45,7 @@ export default defineConfig({
                     hookTimeout: 120_000,
                     // One browser and one workbench at a time, and after the rest: each of them fills two cores.
                     maxWorkers: 1,
-                    sequence: { groupOrder: 2 },
+                    sequence: { groupOrder: 3 },
                 },
             },
         ],

@@ -16,6 +16,8 @@ export interface LayoutPicture {
     /** Under the title. */
     readonly facts: readonly string[];
     readonly sheet: DrawnRectangle;
+    /** How long it may be on paper, in millimetres, where that is not what goes on a page: a board is long and narrow. */
+    readonly longestOnPaper?: number;
     /** What is taken off each edge beforehand. */
     readonly trim: number;
     readonly blanks: readonly (DrawnRectangle & { readonly mark: string; readonly name: string; readonly size: string })[];
@@ -41,8 +43,8 @@ const advanceOfWords = 0.7;
 
 /** The layout on a page. */
 export function layoutDrawing(picture: LayoutPicture): Drawing {
-    const { sheet } = picture;
-    const factor = scales.find((scale) => sheet.width / scale <= room.along && sheet.height / scale <= room.across) ?? scales.at(-1)!;
+    const { sheet, longestOnPaper = room.along } = picture;
+    const factor = scales.find((scale) => sheet.width / scale <= longestOnPaper && sheet.height / scale <= room.across) ?? scales.at(-1)!;
     const at = (x: number, y: number): Point => ({ x: x / factor, y: y / factor });
     const lines: DrawnLine[] = [rectangle(sheet, 'core', at)];
     const texts: DrawnText[] = [];

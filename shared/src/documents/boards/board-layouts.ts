@@ -17,6 +17,9 @@ import { boardFeet, clearYield, surfaceMeasure } from './board-feet.js';
 import { type BoardJob, type BoardSize, boardJobs, layOutBoards } from './board-jobs.js';
 import { cautions, millingNotes, wayInWords } from './board-words.js';
 
+/** Boards are drawn at 1:10 up to 12 feet: at 1:20 the strips are narrower than their marks. They are not printed on pages. */
+const longestOnPaper = 370;
+
 interface LaidOut {
     readonly of: BoardJob;
     readonly layout: SheetLayout;
@@ -47,7 +50,7 @@ export function boardLayouts(evaluated: Casework, options: Pick<DocumentOptions,
     return {
         is: 'sheet',
         sheet,
-        pages: { drawings: laidOut.flatMap(({ work }) => sawDrawings(work)), units: print.system === 'inch' ? 'in' : 'mm' },
+        pages: { drawings: laidOut.flatMap(({ work }) => sawDrawings(work, longestOnPaper)), units: print.system === 'inch' ? 'in' : 'mm' },
     };
 }
 

@@ -1,5 +1,5 @@
 /** What is cut at the saw, sheet by sheet or board by board: the cuts in their order as a table, and each layout drawn. */
-import { type Drawing, layoutDrawing } from '../../drawing/index.js';
+import { type Drawing, type LayoutPicture, layoutDrawing } from '../../drawing/index.js';
 import type { LaidOutSheet, Piece } from '../../stock/index.js';
 import { lengthAmount, lengthInWords, type PrintStyle } from '../print-style.js';
 import { type Cell, type Column, type Group, type Row, textCell } from '../sheet.js';
@@ -145,12 +145,17 @@ export function largestOffcut(sheets: readonly LaidOutSheet[], print: PrintStyle
     return largest ? `largest offcut ${sizeInWords(largest, print)}` : '';
 }
 
-/** Each pattern on a page. */
-export function sawDrawings(work: SawWork): readonly Drawing[] {
-    return work.patterns.map(({ sheet }, index) => drawingOf(work, sheet, index));
+/**
+ * Each pattern by itself.
+ * @param longestOnPaper in millimetres, where it does not go on a page
+ */
+export function sawDrawings(work: SawWork, longestOnPaper?: number): readonly Drawing[] {
+    return work.patterns.map(({ sheet }, index) =>
+        layoutDrawing({ ...pictureOf(work, sheet, index), ...(longestOnPaper === undefined ? {} : { longestOnPaper }) }),
+    );
 }
 
-function drawingOf(work: SawWork, sheet: LaidOutSheet, index: number): Drawing {
+function pictureOf(work: SawWork, sheet: LaidOutSheet, index: number): LayoutPicture {
     const { print, names, material, trim: edge, hasGrain } = work;
     // The drawing has the grain from left to right: its x is our height.
     const turned = ({ x, y, width: across, height: along }: Piece) => ({
@@ -161,7 +166,7 @@ function drawingOf(work: SawWork, sheet: LaidOutSheet, index: number): Drawing {
     });
     const sequence = cuttingSequence(sheet.whole);
     const ends = endsOf(sheet.whole);
-    return layoutDrawing({
+    return {
         title: `${material}, ${patternName(work, index)}`,
         facts: [
             `${work.stockInWords[sheet.stock]}, ${Math.round(usedShare([sheet]) * 100)} % used. ${hasGrain ? 'Grain' : 'Length'} from left to right.`,
@@ -193,7 +198,7 @@ function drawingOf(work: SawWork, sheet: LaidOutSheet, index: number): Drawing {
             }),
         ),
         steps: sequence.map((step) => stepInWords(step, work)),
-    });
+    };
 }
 
 /** `3  A across the grain at 14 5/8in, 2 times: 2 x piece 7; 30in x 20in left` */
