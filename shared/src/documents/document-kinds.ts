@@ -12,6 +12,7 @@ import { modelDocument } from './model-document.js';
 import { modelScene } from './model-scene.js';
 import { offsetTable } from './offset-table.js';
 import { onlyBuilt } from './only-built.js';
+import { purchaseList } from './purchase/purchase-list.js';
 import { sheetLayouts } from './sheets/sheet-layouts.js';
 import type { ShopDocument } from './shop-document.js';
 import { strengthSheet } from './strength/strength-sheet.js';
@@ -34,6 +35,7 @@ export interface DocumentKind {
         | 'cauls'
         | 'strength'
         | 'boards'
+        | 'purchase'
         | 'model';
     readonly title: string;
     /** One sentence: what it is for. */
@@ -169,6 +171,19 @@ export const documentKinds: readonly DocumentKind[] = [
         fileName: 'boards',
         missing: 'nothing of it is cut from solid wood that states its `rough` thickness and its `boards`',
         make: boardLayouts,
+    },
+    {
+        kind: 'purchase',
+        title: 'Purchase list',
+        description:
+            'What to order: sheets and boards by their layouts, fasteners by number, glue by its area, and what it costs where there are prices.',
+        formats: ['md', 'csv', 'json'],
+        fileName: 'purchase',
+        missing: 'nothing of it is bought by sheets, boards or number',
+        make: (casework, options) => {
+            const sheet = purchaseList(casework, options);
+            return sheet && { is: 'sheet', sheet };
+        },
     },
     {
         kind: 'model',

@@ -214,6 +214,8 @@ test('every kind of document has its own name and file name, and a title', () =>
         ['templates', 'pdf', 'svg', 'dxf'],
         ['cauls', 'md', 'csv', 'json'],
         ['strength', 'md', 'csv', 'json'],
+        ['boards', 'md', 'csv', 'json', 'svg'],
+        ['purchase', 'md', 'csv', 'json'],
         ['model', 'json', 'glb'],
     ]);
     expect(new Set(documentKinds.map(({ fileName }) => fileName)).size).toBe(documentKinds.length);

@@ -6,6 +6,7 @@ import { isSolidWood, roughThickness } from '../../strength/index.js';
 import { alikePieces, piecesByMaterial } from '../pieces-by-material.js';
 import { downwards, inMillimetres, upwards } from '../sheets/sheet-jobs.js';
 import { type BoardBlank, type BoardStock, boardBlank } from './board-blanks.js';
+import { boardFeet } from './board-feet.js';
 import { type Milling, millingOf } from './milling.js';
 
 /** A board as it is bought, in millimetres. */
@@ -139,4 +140,11 @@ export function layOutBoards({ job }: BoardJob): SheetLayout {
     const left = ({ unplaced }: { readonly unplaced: readonly number[] }) => unplaced.reduce((sum, count) => sum + count, 0);
     const isBetter = (left(free) - left(strips) || free.cost - strips.cost) < -1e-9;
     return isBetter ? free : { ...strips, leastCost: free.leastCost };
+}
+
+/** In board feet by the trade's rule, or in cubic metres. */
+export function boardVolume({ stock }: BoardJob, size: BoardSize, system: 'inch' | 'mm'): number {
+    return system === 'inch'
+        ? boardFeet({ thickness: stock.roughThickness, ...size })
+        : (stock.roughThickness * size.width * size.length) / 1e9;
 }

@@ -4,18 +4,19 @@ import { quantity } from '../../quantity/index.js';
 import type { SheetLayout } from '../../stock/index.js';
 import { thingName, wordOf } from '../../strength/index.js';
 import type { DocumentOptions } from '../document-options.js';
+import { laidOutBoards } from '../laid-out.js';
 import { materialInWords } from '../material-words.js';
 import { onlyBuilt } from '../only-built.js';
 import { namesInWords, nameWithinPart, partNamer } from '../part-names.js';
-import { lengthAmount, lengthInWords, type PrintStyle, printStyle, totalCell } from '../print-style.js';
+import { lengthAmount, type PrintStyle, printStyle, totalCell } from '../print-style.js';
 import { projectFacts } from '../project-facts.js';
 import { type Column, type Group, type Row, type Sheet, textCell } from '../sheet.js';
 import { count, cutColumns, cutGroups, millimetres, patternsOf, type SawWork, sawDrawings, usedShare } from '../sheets/saw-work.js';
 import type { ShopDocument } from '../shop-document.js';
 import type { BoardBlank } from './board-blanks.js';
-import { boardFeet, clearYield, surfaceMeasure } from './board-feet.js';
-import { type BoardJob, type BoardSize, boardJobs, layOutBoards } from './board-jobs.js';
-import { cautions, millingNotes, wayInWords } from './board-words.js';
+import { clearYield, surfaceMeasure } from './board-feet.js';
+import { type BoardJob, boardVolume } from './board-jobs.js';
+import { boardSizeInWords, cautions, millingNotes, sayLength, wayInWords } from './board-words.js';
 
 /** Boards are drawn at 1:10 up to 12 feet: at 1:20 the strips are narrower than their marks. They are not printed on pages. */
 const longestOnPaper = 370;
@@ -30,9 +31,10 @@ interface LaidOut {
 export function boardLayouts(evaluated: Casework, options: Pick<DocumentOptions, 'units'>): ShopDocument | undefined {
     const casework = onlyBuilt(evaluated);
     const print = printStyle(casework, options);
-    const { jobs, without } = boardJobs(casework);
-    if (jobs.length === 0) return undefined;
-    const laidOut = jobs.map((of) => layOut(of, casework, print));
+    const { laidOut: found, without } = laidOutBoards(evaluated);
+    const [first] = found;
+    if (!first) return undefined;
+    const laidOut = found.map((one) => layOut(one, casework, print));
     const sheet: Sheet = {
         kind: 'boards',
         title: 'Boards',
@@ -40,7 +42,7 @@ export function boardLayouts(evaluated: Casework, options: Pick<DocumentOptions,
         columns: columns(print),
         groups: laidOut.flatMap((one) => [boardsGroup(one, casework), piecesGroup(one), ...cutGroups(one.work)]),
         notes: [
-            ...cautions(jobs[0]!, print),
+            ...cautions(first.of, print),
             ...without.map(
                 (material) =>
                     `${thingName(casework, material)} does not say its \`boards\` and \`rough\` thickness, so nothing of it is laid out.`,
@@ -54,8 +56,7 @@ export function boardLayouts(evaluated: Casework, options: Pick<DocumentOptions,
     };
 }
 
-function layOut(of: BoardJob, casework: Casework, print: PrintStyle): LaidOut {
-    const layout = layOutBoards(of);
+function layOut({ of, layout }: { of: BoardJob; layout: SheetLayout }, casework: Casework, print: PrintStyle): LaidOut {
     const nameOf = partNamer(casework);
     const names = of.blanks.map(({ pieces }) => {
         const within = [...new Set(pieces.map((piece) => nameWithinPart(piece, casework)))].filter((name) => name !== '');
@@ -66,22 +67,12 @@ function layOut(of: BoardJob, casework: Casework, print: PrintStyle): LaidOut {
         noun: 'board',
         patterns: patternsOf(layout.sheets),
         names,
-        stockInWords: of.sizes.map((size) => `Board ${sizeInWords(size, print)}, its ends and edges cut off`),
+        stockInWords: of.sizes.map((size) => `Board ${boardSizeInWords(size, print)}, its ends and edges cut off`),
         trim: 0,
         hasGrain: true,
         print,
     };
     return { of, layout, work };
-}
-
-function sizeInWords({ width, length }: BoardSize, print: PrintStyle): string {
-    return `at least ${lengthInWords(width, print)} wide, ${sayLength(length, print)} long`;
-}
-
-/** Whole feet as feet. */
-function sayLength(length: number, print: PrintStyle): string {
-    const feet = Math.round(length / 304.8);
-    return print.system === 'inch' && Math.abs(length - feet * 304.8) < 1e-6 ? `${feet}ft` : lengthInWords(length, print);
 }
 
 function columns(print: PrintStyle): readonly Column[] {
@@ -111,9 +102,9 @@ function boardsGroup({ of, layout, work }: LaidOut, casework: Casework): Group {
         return [
             {
                 group: textCell(heading),
-                item: textCell(sizeInWords(size, print)),
+                item: textCell(boardSizeInWords(size, print)),
                 count: count(taken.length),
-                volume: volumeCell(taken.length * volumeOf(of, size, print), print),
+                volume: volumeCell(taken.length * boardVolume(of, size, print.system), print),
                 used: textCell(`${Math.round(usedShare(taken) * 100)} %`),
             },
         ];
@@ -125,13 +116,6 @@ function boardsGroup({ of, layout, work }: LaidOut, casework: Casework): Group {
     };
 }
 
-/** In board feet by the trade's rule, or in cubic metres. */
-function volumeOf({ stock }: BoardJob, size: BoardSize, print: PrintStyle): number {
-    return print.system === 'inch'
-        ? boardFeet({ thickness: stock.roughThickness, ...size })
-        : (stock.roughThickness * size.width * size.length) / 1e9;
-}
-
 function volumeCell(volume: number, print: PrintStyle) {
     return totalCell(quantity.of(volume, print.volumeUnit), print.volumeUnit, print.system === 'inch' ? 1 : 4);
 }
@@ -139,7 +123,7 @@ function volumeCell(volume: number, print: PrintStyle) {
 /** How much that is in all, as the dealer counts it, and what the grade adds. */
 function amountNotes(of: BoardJob, { sheets }: SheetLayout, print: PrintStyle, material: string): string[] {
     const taken = sheets.map(({ stock }) => of.sizes[stock]!);
-    const whole = taken.reduce((sum, size) => sum + volumeOf(of, size, print), 0);
+    const whole = taken.reduce((sum, size) => sum + boardVolume(of, size, print.system), 0);
     const say = (volume: number) => (print.system === 'inch' ? `${volume.toFixed(1)} bdft` : `${volume.toFixed(3)} m3`);
     const notes = [`${material} in all: ${say(whole)}, if every board is as narrow as the narrowest that it may be.`];
     if (print.system === 'inch') {

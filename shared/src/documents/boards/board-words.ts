@@ -1,7 +1,7 @@
 /** What is said of boards in words: how a blank is got, how boards are milled, and what to be careful of. */
 import { lengthInWords, type PrintStyle } from '../print-style.js';
 import type { BoardBlank } from './board-blanks.js';
-import type { BoardJob } from './board-jobs.js';
+import type { BoardJob, BoardSize } from './board-jobs.js';
 
 /** Thinner than this a strip breaks in the saw and the planer; veneer is bought. In millimetres; common practice, no source. */
 const thinnestResawn = 1.5;
@@ -58,4 +58,15 @@ export function cautions({ milling, kerf }: BoardJob, print: PrintStyle): readon
         `Resaw at the band saw, with a tall fence. Nothing shorter than ${say(shortestPlaned)} goes through the planer, and what is thinner than ${say(milling.thinRip)} only on a carrier board: plane before crosscutting.`,
         'Rough boards are crooked: only a straight edge goes against the fence, and a flat face on the table. Keep a riving knife behind the blade, and to the instructions of the machines and their guards.',
     ];
+}
+
+/** `at least 5in wide, 8ft long` */
+export function boardSizeInWords({ width, length }: BoardSize, print: PrintStyle): string {
+    return `at least ${lengthInWords(width, print)} wide, ${sayLength(length, print)} long`;
+}
+
+/** Whole feet as feet. */
+export function sayLength(length: number, print: PrintStyle): string {
+    const feet = Math.round(length / 304.8);
+    return print.system === 'inch' && Math.abs(length - feet * 304.8) < 1e-6 ? `${feet}ft` : lengthInWords(length, print);
 }

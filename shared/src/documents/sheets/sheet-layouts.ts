@@ -1,8 +1,9 @@
 /** Sheet layouts: how many sheets of each material, what comes from each, and the cuts in their order, as a table and drawn. */
 import type { Casework } from '../../casework/index.js';
-import { layOutSheets, type SheetLayout } from '../../stock/index.js';
+import type { SheetLayout } from '../../stock/index.js';
 import { thingName } from '../../strength/index.js';
 import type { DocumentOptions } from '../document-options.js';
+import { laidOutSheets } from '../laid-out.js';
 import { materialInWords } from '../material-words.js';
 import { onlyBuilt } from '../only-built.js';
 import { namesInWords, nameWithinPart, partNamer } from '../part-names.js';
@@ -11,10 +12,7 @@ import { projectFacts } from '../project-facts.js';
 import { type Column, type Group, type Row, type Sheet, textCell } from '../sheet.js';
 import type { ShopDocument } from '../shop-document.js';
 import { count, cutColumns, cutGroups, largestOffcut, millimetres, patternsOf, type SawWork, sawDrawings, usedShare } from './saw-work.js';
-import { type MaterialJob, sheetJobs } from './sheet-jobs.js';
-
-/** How often each layout is changed in search of a better one: a fraction of a second for a case. */
-const steps = 6000;
+import type { MaterialJob } from './sheet-jobs.js';
 
 /** A material laid out, with what its pieces are called. */
 interface LaidOut {
@@ -31,7 +29,7 @@ interface LaidOut {
 export function sheetLayouts(evaluated: Casework, options: Pick<DocumentOptions, 'units'>): ShopDocument | undefined {
     const casework = onlyBuilt(evaluated);
     const print = printStyle(casework, options);
-    const laidOut = sheetJobs(casework).map((of) => layOut(of, casework, print));
+    const laidOut = laidOutSheets(evaluated).map((found) => layOut(found, casework, print));
     if (laidOut.length === 0) return undefined;
     const sheet: Sheet = {
         kind: 'sheets',
@@ -48,8 +46,7 @@ export function sheetLayouts(evaluated: Casework, options: Pick<DocumentOptions,
     };
 }
 
-function layOut(of: MaterialJob, casework: Casework, print: PrintStyle): LaidOut {
-    const layout = layOutSheets(of.job, { steps });
+function layOut({ of, layout }: { of: MaterialJob; layout: SheetLayout }, casework: Casework, print: PrintStyle): LaidOut {
     const nameOf = partNamer(casework);
     const names = of.pieces.map((pieces) => {
         const within = [...new Set(pieces.map((piece) => nameWithinPart(piece, casework)))].filter((name) => name !== '');
