@@ -55,8 +55,32 @@ function computed(casework: Casework): Joinery {
         made: { features: [], fasteners: [], contacts: new Map(), unplaced: [] },
     };
     for (const [index, joint] of casework.joints.entries()) makeJoint(work, index, joint);
-    for (const part of casework.parts.values()) work.made.features.push(...edgeCutsOf(casework, part));
+    for (const part of casework.parts.values()) work.made.features.push(...knownEdgeCuts(casework, part));
     return { ...work.made, byPart: byPart(work.made) };
+}
+
+/** What was worked out for a joint, and where it stood among others: an edit leaves most joints alone, and they are the same objects then. */
+interface MadeJoint {
+    readonly index: number;
+    readonly firstFastener: number;
+    readonly enters: Part;
+    readonly receives: Part;
+    readonly contact: Contact | undefined;
+    readonly features: readonly Feature[];
+    readonly fasteners: readonly Fastener[];
+    readonly unplaced: readonly Unplaced[];
+}
+
+const madeJoints = new WeakMap<Joint, MadeJoint>();
+const edgeCuts = new WeakMap<Part, readonly Feature[]>();
+
+function knownEdgeCuts(casework: Casework, part: Part): readonly Feature[] {
+    let cuts = edgeCuts.get(part);
+    if (!cuts) {
+        cuts = edgeCutsOf(casework, part);
+        edgeCuts.set(part, cuts);
+    }
+    return cuts;
 }
 
 interface Work {
@@ -73,27 +97,50 @@ interface Made {
     readonly unplaced: Unplaced[];
 }
 
-function makeJoint({ casework, lines, fasteners, made }: Work, index: number, joint: Joint): void {
+function makeJoint(work: Work, index: number, joint: Joint): void {
+    const { casework, made } = work;
     const [enters, receives] = [casework.parts.get(joint.enters), casework.parts.get(joint.receives)];
-    const contact = enters && receives && contactOf(index, joint, enters, receives, lines);
-    if (!enters || !receives || !contact) return;
-    made.contacts.set(index, contact);
+    if (!enters || !receives) return;
+    const firstFastener = made.fasteners.length;
+    let done = madeJoints.get(joint);
+    const isSame = done?.index === index && done.firstFastener === firstFastener && done.enters === enters && done.receives === receives;
+    if (!done || !isSame) {
+        done = { index, firstFastener, enters, receives, ...madeOf(work, index, joint, { enters, receives, firstFastener }) };
+        madeJoints.set(joint, done);
+    }
+    if (done.contact) made.contacts.set(index, done.contact);
+    made.features.push(...done.features);
+    made.fasteners.push(...done.fasteners);
+    made.unplaced.push(...done.unplaced);
+}
+
+function madeOf(
+    { casework, lines, fasteners: bySize }: Work,
+    index: number,
+    joint: Joint,
+    { enters, receives, firstFastener }: Pick<MadeJoint, 'enters' | 'receives' | 'firstFastener'>,
+): Pick<MadeJoint, 'contact' | 'features' | 'fasteners' | 'unplaced'> {
+    const [features, fasteners, unplaced]: [Feature[], Fastener[], Unplaced[]] = [[], [], []];
+    const contact = contactOf(index, joint, enters, receives, lines);
+    const made = { contact, features, fasteners, unplaced };
+    if (!contact) return made;
     const bench: Bench = {
         joint,
         enters,
         receives,
         contact,
-        fasteners,
+        fasteners: bySize,
         things: casework.things,
-        cut: (feature) => made.features.push(feature),
-        place: (fastener) => made.fasteners.push(fastener) - 1,
+        cut: (feature) => features.push(feature),
+        place: (fastener) => firstFastener + fasteners.push(fastener) - 1,
     };
     for (const [step, said] of joint.steps.entries()) {
         const make = makers[said.does];
         if (!make) continue;
         const because = isBent(enters, receives) ? bentBecause : make(bench, said, { is: 'joint', joint: index, step });
-        if (because !== undefined) made.unplaced.push({ joint: index, step, because });
+        if (because !== undefined) unplaced.push({ joint: index, step, because });
     }
+    return made;
 }
 
 const bentBecause = 'meets a bent board, whose ends lie askew: take its place from the form';

@@ -31,6 +31,8 @@ import { rabbetNarrowerThanBack } from './edges/rabbet-narrower-than-back.js';
 import { rabbetTooDeep } from './edges/rabbet-too-deep.js';
 import { roundLargerThanEdge } from './edges/round-larger-than-edge.js';
 import { dadoTooDeep } from './joints/dado-too-deep.js';
+import { fastenerComesThrough } from './joints/fastener-comes-through.js';
+import { fastenerDoesNotReach } from './joints/fastener-does-not-reach.js';
 import { jointThroughStock } from './joints/joint-through-stock.js';
 import { touchingWithoutJoint } from './joints/touching-without-joint.js';
 import { grainNotToBeHad } from './materials/grain-not-to-be-had.js';
@@ -161,6 +163,8 @@ export const rules: readonly Rule[] = [
     jointThroughStock,
     touchingWithoutJoint,
     dadoTooDeep,
+    fastenerComesThrough,
+    fastenerDoesNotReach,
     shelfSags,
     shelfSagsVisibly,
     shelfMayBreak,
