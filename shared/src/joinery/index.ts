@@ -1,4 +1,5 @@
 export { datums, lengthOf, spanOf } from './axes.js';
+export { boundsOf } from './bounds.js';
 export { centreOf } from './centres.js';
 export * from './feature.js';
 export { joineryOf } from './joinery.js';

@@ -30,6 +30,7 @@ import { rabbetLeavesLittle } from './edges/rabbet-leaves-little.js';
 import { rabbetNarrowerThanBack } from './edges/rabbet-narrower-than-back.js';
 import { rabbetTooDeep } from './edges/rabbet-too-deep.js';
 import { roundLargerThanEdge } from './edges/round-larger-than-edge.js';
+import { cutsMeet } from './joints/cuts-meet.js';
 import { dadoTooDeep } from './joints/dado-too-deep.js';
 import { fastenerComesThrough } from './joints/fastener-comes-through.js';
 import { fastenerDoesNotReach } from './joints/fastener-does-not-reach.js';
@@ -165,6 +166,7 @@ export const rules: readonly Rule[] = [
     dadoTooDeep,
     fastenerComesThrough,
     fastenerDoesNotReach,
+    cutsMeet,
     shelfSags,
     shelfSagsVisibly,
     shelfMayBreak,
