@@ -55,25 +55,41 @@ case Stand of Mdf {
         for (const load of casework.loads) {
             const goods = load.is === 'goods' ? casework.things.get(load.goods) : undefined;
             if (load.is !== 'goods' || !goods) continue;
-            for (const path of load.parts) {
+            const lacking = load.parts.flatMap((path) => {
                 const part = casework.parts.get(path);
                 const fit = part && fitOf(goods, load.count, roomOn(part));
-                const words = fit && wordsOf(part, fit, speaker);
-                if (!words) continue;
-                report({ span: load.span, part: path, ...words, related: [{ span: part.nameSpan, message: `\`${part.name}\`` }] });
-            }
+                return fit && lacks(fit) ? [{ part, fit }] : [];
+            });
+            const [first] = lacking;
+            if (!first) continue;
+            const names = lacking.map(({ part }) => `\`${part.name}\``).join(', nor on ');
+            report({
+                span: load.span,
+                part: first.part.path,
+                ...wordsOf(first.part, first.fit, names, speaker),
+                // shelves of an array are written once
+                related: [...new Map(lacking.map(({ part }) => [part.nameSpan.start, part])).values()].map(({ name, nameSpan }) => ({
+                    span: nameSpan,
+                    message: `\`${name}\``,
+                })),
+            });
         }
     },
 });
 
 type Words = { readonly message: string; readonly found: string; readonly needed: string };
 
-function wordsOf(part: Part, fit: GoodsFit, speaker: Speaker): Words | undefined {
+function lacks({ across, deep, high, count }: GoodsFit): boolean {
+    const fits = across * deep * high;
+    return fits === 0 || count > fits;
+}
+
+/** @param names of all parts on which they do not fit; the numbers are those of the first */
+function wordsOf(part: Part, fit: GoodsFit, names: string, speaker: Speaker): Words {
     const fits = fit.across * fit.deep * fit.high;
     if (fits > 0) {
-        if (fit.count <= fits) return undefined;
         return {
-            message: `${fit.count} \`${fit.goods.name}\` do not fit on \`${part.name}\``,
+            message: `${fit.count} \`${fit.goods.name}\` do not fit on ${names}`,
             found: `room for ${fits}: ${fit.across} side by side, ${fit.deep} deep, ${fit.high} high`,
             needed: `room for ${fit.count}`,
         };
@@ -88,8 +104,8 @@ function wordsOf(part: Part, fit: GoodsFit, speaker: Speaker): Words | undefined
               : ([room.high, high, 'high'] as const);
     const [has, wants, way] = lacking;
     return {
-        message: `\`${fit.goods.name}\` does not fit on \`${part.name}\`: it is ${speaker.millimetres(wants)} ${way}`,
+        message: `\`${fit.goods.name}\` does not fit on ${names}: it is ${speaker.millimetres(wants)} ${way}`,
         found: `${speaker.millimetres(has)} ${way === 'high' ? 'clear' : way}`,
-        needed: `${speaker.millimetres(wants)} and a little more`,
+        needed: `more than ${speaker.millimetres(wants)}`,
     };
 }
