@@ -14,6 +14,9 @@ const all = [
     'materials.md',
     'model.glb',
     'model.json',
+    'purchase.csv',
+    'purchase.json',
+    'purchase.md',
     'sheets.csv',
     'sheets.json',
     'sheets.md',
@@ -32,7 +35,7 @@ describe('build', () => {
             exitCode: 0,
             told: '',
             out: [
-                'Hall bookcase: 16 documents written to hall/out/bookcase',
+                'Hall bookcase: 19 documents written to hall/out/bookcase',
                 '    cut-list.md     Cut list: what to cut from which material, with finished, core and rough sizes.',
                 '    cut-list.csv',
                 '    cut-list.json',
@@ -47,6 +50,9 @@ describe('build', () => {
                 '    joinery.md      Marking out: where every part meets the others: the lines of each slot and joint from one edge, its depth, and where fasteners stand.',
                 '    joinery.csv',
                 '    joinery.json',
+                '    purchase.md     Purchase list: what to order of sheets and boards by their layouts, of fasteners and glue, and what it costs where there are prices.',
+                '    purchase.csv',
+                '    purchase.json',
                 '    model.json      Model: the whole evaluated design for programs, with a published schema, and as a scene to look at from all sides.',
                 '    model.glb',
                 '',
@@ -78,7 +84,7 @@ describe('build', () => {
         ],
         [
             ['--format', 'csv'],
-            ['cut-list.csv', 'joinery.csv', 'materials.csv', 'sheets.csv'],
+            ['cut-list.csv', 'joinery.csv', 'materials.csv', 'purchase.csv', 'sheets.csv'],
         ],
     ])('writes only what is asked for: %j', async (options, names) => {
         const { run, files } = await shell({ 'a.case': bookcase });

@@ -48,7 +48,7 @@ describe.each(readdirSync(examples))('%s', (example) => {
         const texts = filesOf(example);
         const whole = texts[name] ?? '';
         const lines = whole.split('\n');
-        const step = Math.ceil(lines.length / 6);
+        const step = Math.ceil(lines.length / 3);
         const places = [...lines.keys()].filter((index) => lines[index]?.trim() && index % step === 3);
         const edits = places.flatMap((index) => [lines.toSpliced(index, 1).join('\n'), whole]);
         await follow(new FilesInMemory(texts), texts, name, [`// a line more\n${whole}`, ...edits]);

@@ -176,7 +176,7 @@ export const documentKinds: readonly DocumentKind[] = [
         kind: 'purchase',
         title: 'Purchase list',
         description:
-            'What to order: sheets and boards by their layouts, fasteners by number, glue by its area, and what it costs where there are prices.',
+            'What to order of sheets and boards by their layouts, of fasteners and glue, and what it costs where there are prices.',
         formats: ['md', 'csv', 'json'],
         fileName: 'purchase',
         missing: 'nothing of it is bought by sheets, boards or number',

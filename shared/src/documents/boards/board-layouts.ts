@@ -4,7 +4,6 @@ import { quantity } from '../../quantity/index.js';
 import type { SheetLayout } from '../../stock/index.js';
 import { thingName, wordOf } from '../../strength/index.js';
 import type { DocumentOptions } from '../document-options.js';
-import { laidOutBoards } from '../laid-out.js';
 import { materialInWords } from '../material-words.js';
 import { onlyBuilt } from '../only-built.js';
 import { namesInWords, nameWithinPart, partNamer } from '../part-names.js';
@@ -17,6 +16,7 @@ import type { BoardBlank } from './board-blanks.js';
 import { clearYield, surfaceMeasure } from './board-feet.js';
 import { type BoardJob, boardVolume } from './board-jobs.js';
 import { boardSizeInWords, cautions, millingNotes, sayLength, wayInWords } from './board-words.js';
+import { type LaidOutBoards, laidOutBoards } from './laid-out-boards.js';
 
 /** Boards are drawn at 1:10 up to 12 feet: at 1:20 the strips are narrower than their marks. They are not printed on pages. */
 const longestOnPaper = 370;
@@ -56,7 +56,7 @@ export function boardLayouts(evaluated: Casework, options: Pick<DocumentOptions,
     };
 }
 
-function layOut({ of, layout }: { of: BoardJob; layout: SheetLayout }, casework: Casework, print: PrintStyle): LaidOut {
+function layOut({ of, layout }: LaidOutBoards, casework: Casework, print: PrintStyle): LaidOut {
     const nameOf = partNamer(casework);
     const names = of.blanks.map(({ pieces }) => {
         const within = [...new Set(pieces.map((piece) => nameWithinPart(piece, casework)))].filter((name) => name !== '');

@@ -7,17 +7,17 @@ import type { Casework } from '../../casework/index.js';
 import { formatNumber, formatQuantity, type Quantity, Rational, usualStyle } from '../../quantity/index.js';
 import { thingName, wordOf } from '../../strength/index.js';
 import { clearYield } from '../boards/board-feet.js';
-import { type BoardJob, boardVolume } from '../boards/board-jobs.js';
+import { boardVolume } from '../boards/board-jobs.js';
 import { boardSizeInWords } from '../boards/board-words.js';
+import { type LaidOutBoards, laidOutBoards } from '../boards/laid-out-boards.js';
 import type { DocumentOptions } from '../document-options.js';
 import { countFasteners } from '../fastener-count.js';
-import { type LaidOut, laidOutBoards, laidOutSheets } from '../laid-out.js';
 import { materialDetails } from '../material-words.js';
 import { onlyBuilt } from '../only-built.js';
 import { asBought, type PrintStyle, printStyle } from '../print-style.js';
 import { projectFacts } from '../project-facts.js';
 import { type Cell, type Column, type Group, type Row, type Sheet, textCell } from '../sheet.js';
-import type { MaterialJob } from '../sheets/sheet-jobs.js';
+import { type LaidOutSheets, laidOutSheets } from '../sheets/laid-out-sheets.js';
 import { gluedArea } from './glued-area.js';
 import { costOf, type Price, priceOf, sumsOf } from './price.js';
 
@@ -95,7 +95,7 @@ function sheetLines(evaluated: Casework, print: PrintStyle): Lines {
     return { heading, lines, notes };
 }
 
-function sheetsOf({ of, layout }: LaidOut<MaterialJob>, casework: Casework, print: PrintStyle, heading: string): readonly Line[] {
+function sheetsOf({ of, layout }: LaidOutSheets, casework: Casework, print: PrintStyle, heading: string): readonly Line[] {
     const { material, sizes } = of;
     const price = priceOf(casework, material);
     return sizes.flatMap(([width, length], stock): Line[] => {
@@ -140,7 +140,7 @@ function boardLines(evaluated: Casework, print: PrintStyle): Lines {
 }
 
 function boardsOf(
-    { of, layout }: LaidOut<BoardJob>,
+    { of, layout }: LaidOutBoards,
     casework: Casework,
     print: PrintStyle,
     { heading, notes }: { readonly heading: string; readonly notes: string[] },

@@ -3,7 +3,6 @@ import type { Casework } from '../../casework/index.js';
 import type { SheetLayout } from '../../stock/index.js';
 import { thingName } from '../../strength/index.js';
 import type { DocumentOptions } from '../document-options.js';
-import { laidOutSheets } from '../laid-out.js';
 import { materialInWords } from '../material-words.js';
 import { onlyBuilt } from '../only-built.js';
 import { namesInWords, nameWithinPart, partNamer } from '../part-names.js';
@@ -11,6 +10,7 @@ import { asBought, lengthAmount, lengthInWords, type PrintStyle, printStyle } fr
 import { projectFacts } from '../project-facts.js';
 import { type Column, type Group, type Row, type Sheet, textCell } from '../sheet.js';
 import type { ShopDocument } from '../shop-document.js';
+import { type LaidOutSheets, laidOutSheets } from './laid-out-sheets.js';
 import { count, cutColumns, cutGroups, largestOffcut, millimetres, patternsOf, type SawWork, sawDrawings, usedShare } from './saw-work.js';
 import type { MaterialJob } from './sheet-jobs.js';
 
@@ -46,7 +46,7 @@ export function sheetLayouts(evaluated: Casework, options: Pick<DocumentOptions,
     };
 }
 
-function layOut({ of, layout }: { of: MaterialJob; layout: SheetLayout }, casework: Casework, print: PrintStyle): LaidOut {
+function layOut({ of, layout }: LaidOutSheets, casework: Casework, print: PrintStyle): LaidOut {
     const nameOf = partNamer(casework);
     const names = of.pieces.map((pieces) => {
         const within = [...new Set(pieces.map((piece) => nameWithinPart(piece, casework)))].filter((name) => name !== '');
