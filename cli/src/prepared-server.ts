@@ -8,6 +8,7 @@ import * as fs from 'node:fs';
 import * as os from 'node:os';
 import * as path from 'node:path';
 import { fileURLToPath } from 'node:url';
+import { cachedDataVersionTag } from 'node:v8';
 
 const day = 24 * 60 * 60 * 1000;
 /** Snapshots that no start has used for so long are thrown away. */
@@ -35,8 +36,7 @@ export function preparedStart(bundle: URL, serverArguments: readonly string[]): 
     return {
         continueAsPrepared() {
             if (snapshot === undefined || !process.execve || !fs.existsSync(snapshot) || !isOurs(path.dirname(snapshot))) return;
-            const now = new Date();
-            fs.utimesSync(snapshot, now, now);
+            markAsUsed(snapshot);
             process.execve(process.execPath, [process.execPath, ...process.execArgv, '--snapshot-blob', snapshot, ...serverArguments]);
         },
         prepareNext() {
@@ -45,22 +45,32 @@ export function preparedStart(bundle: URL, serverArguments: readonly string[]): 
     };
 }
 
-/** The folder for caches of this user; undefined where there is to be none. */
-function cacheFolder({ CASEWRIGHT_CACHE: chosen, XDG_CACHE_HOME: standard }: NodeJS.ProcessEnv): string | undefined {
-    if (chosen === 'off') return undefined;
+/** The folder for caches of this user; undefined where there is to be none, or where Node is told to load more than the server. */
+function cacheFolder({ CASEWRIGHT_CACHE: chosen, XDG_CACHE_HOME: standard, NODE_OPTIONS: options }: NodeJS.ProcessEnv): string | undefined {
+    if (chosen === 'off' || options) return undefined;
     if (chosen) return path.resolve(chosen);
     const caches = process.platform === 'darwin' ? path.join(os.homedir(), 'Library/Caches') : path.join(os.homedir(), '.cache');
     return path.join(standard || caches, 'casewright');
 }
 
-/** Another Node, other options of it or another bundle has another name. */
+/** Another Node, other options of it, a processor with other abilities or another bundle has another name: Node refuses a snapshot of these. */
 function nameFor(bundle: string): string {
     const stamp = (file: string) => {
         const { mtimeMs, size, ino } = fs.statSync(file);
         return [mtimeMs, size, ino].map((figure) => Math.round(figure).toString(36)).join('.');
     };
-    const options = process.execArgv.join('').replaceAll(/[^a-z0-9]/g, '');
-    return `server-${process.version}-${process.arch}-${options}-${stamp(process.execPath)}-${stamp(bundle)}.snapshot`;
+    const engine = cachedDataVersionTag().toString(36);
+    return `server-${process.version}-${process.arch}-${engine}-${stamp(process.execPath)}-${stamp(bundle)}.snapshot`;
+}
+
+/** So that it is not thrown away as old. */
+function markAsUsed(snapshot: string): void {
+    const now = new Date();
+    try {
+        fs.utimesSync(snapshot, now, now);
+    } catch {
+        // where nothing can be written, nothing is thrown away either
+    }
 }
 
 /** What is in the snapshot is run: nobody else may have put it there. */

@@ -46,6 +46,15 @@ test('the plain way where there is none, or there is to be none', async () => {
     expect(await isPrepared('off')).toBe(false);
 });
 
+test('the plain way where Node has options of its own from outside', async () => {
+    process.env.NODE_OPTIONS = '--no-deprecation';
+    try {
+        expect(await isPrepared(CACHE)).toBe(false);
+    } finally {
+        delete process.env.NODE_OPTIONS;
+    }
+});
+
 test('the plain way where another Node or another bundle made it', async () => {
     cpSync(CACHE, cache, { recursive: true });
     chmodSync(cache, 0o700);
