@@ -92,11 +92,44 @@ describe('a stand', async () => {
     });
 });
 
+it.each([
+    ['3 USD per ft2', '3.00 USD per ft2', '96.00 USD'], // 48in by 96in are 32 square feet
+    ['100 USD/sheet', '100.00 USD per sheet', '100.00 USD'],
+    ['3 USD/ft2', '3.00 USD per ft2', '96.00 USD'],
+])('sheets at %s', async (price, stated, cost) => {
+    const { rows } = purchaseOf(await analyseText(stand().replace('100 USD per sheet', price)));
+    expect(rows('Sheets')).toMatchObject([{ price: stated, cost }]);
+});
+
 it('a price for another measure is shown, and not reckoned with', async () => {
-    const { rows, notes } = purchaseOf(await analyseText(stand().replace('100 USD per sheet', '3 USD per ft2')));
-    expect(rows('Sheets')).toMatchObject([{ price: '3.00 USD per ft2' }]);
+    const { rows, notes } = purchaseOf(await analyseText(stand().replace('100 USD per sheet', '3 USD per board foot')));
+    expect(rows('Sheets')).toMatchObject([{ price: '3.00 USD per board foot' }]);
     expect(rows('Sheets')[0]).not.toHaveProperty('cost');
-    expect(notes.find((note) => note.startsWith('Without'))).toContain('Ply (its price is per ft2)');
+    expect(notes.find((note) => note.startsWith('Without'))).toContain('Ply (its price is per board foot)');
+});
+
+it('what is bought costs the same, whatever it is printed in: wood is counted in what its price is for', async () => {
+    const analysed = await analyseText(stand());
+    const [inch, metric] = (['in', 'mm'] as const).map((units) => purchaseOf(analysed, units));
+    expect(metric!.rows('Boards')).toMatchObject([{ buy: '4.0 bdft', cost: '39.96 USD' }]);
+    const said = 'What has a price comes to 139.96 USD, without tax and delivery.';
+    expect([inch!, metric!].map(({ notes }) => notes.includes(said))).toEqual([true, true]);
+});
+
+it('a price finer than a cent is printed with all that it states, and its cost to the cent', async () => {
+    const { rows } = purchaseOf(await analyseText(stand().replace('9.99 USD', '9.9875 USD')));
+    expect(rows('Boards')).toMatchObject([{ price: '9.9875 USD per board foot', cost: '39.95 USD' }]);
+});
+
+it('sheets that cost nothing are counted like others: no more are taken than need be', async () => {
+    const free = purchaseOf(await analyseText(stand().replace('100 USD', '0 USD')));
+    expect(free.rows('Sheets')).toMatchObject([{ count: 1, price: '0.00 USD per sheet', cost: '0.00 USD' }]);
+});
+
+it('a nosing is glued where it meets its shelf: 3/4in of the 1 1/2in that it is high, along 37in', async () => {
+    const text = stand().replace('shelf Low at 12in', 'shelf Low at 12in { edge front nosing 3/4in of Wood { high 1 1/2in } }');
+    const [glue] = purchaseOf(await analyseText(text)).rows('Glue');
+    expect(glue!.use).toContain(`bands and nosings ${((0.75 * 37) / 144).toFixed(1)} ft2`);
 });
 
 it('currencies do not add up to one another', async () => {

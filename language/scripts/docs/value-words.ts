@@ -35,8 +35,8 @@ export function valueInWords(shape: Shape): string {
             return `two ${shape.kind}s with \`+\` between them`;
         case 'newName':
             return 'a name that is given here';
-        case 'price':
-            return `an amount of money \`per\` ${wordsOf(shape.per)}`;
+        case 'rate':
+            return `${shape.of === 'money' ? 'an amount of money' : 'a mass'} \`per\` ${wordsOf(shape.per)}`;
         case 'worded':
             return `${shape.optional ? 'perhaps ' : ''}${wordsOf(shape.words)}, then ${valueInWords(shape.value)}`;
         case 'points':

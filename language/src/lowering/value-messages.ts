@@ -50,8 +50,8 @@ export function describeShape(shape: Shape): string {
             return listKinds(shape.kinds);
         case 'both':
             return `two ${shape.kind}s with \`+\` between them`;
-        case 'price':
-            return `a price per ${listWords(shape.per, 'or', 4)}`;
+        case 'rate':
+            return `a ${shape.of === 'money' ? 'price' : 'mass'} per ${listWords(shape.per, 'or', 4)}`;
         case 'worded':
             return `${listWords(shape.words)} and ${describeShape(shape.value)}`;
         case 'points':

@@ -6,6 +6,7 @@ import type * as Ast from '../generated/ast.js';
 import { lowerExpression, type Wanted } from './expressions.js';
 import type { FileLowering } from './file-lowering.js';
 import { reportNotBuilt } from './not-built.js';
+import { asRate } from './rates.js';
 import { type Asking, reportMisfit, reportMissingUnit, takes } from './value-messages.js';
 import { listWords, nearestWord } from './words.js';
 
@@ -26,7 +27,8 @@ export function lowerValue(file: FileLowering, asking: Asking, node: Ast.Express
         return size;
     }
     const value = lowerExpression(file, node, around, wantedFor(shape));
-    return checked(file, asking, value, node);
+    const per = ratesOf(shape);
+    return checked(file, asking, per.length > 0 ? asRate(value, per) : value, node);
 }
 
 export function checked(file: FileLowering, asking: Asking, value: DesignExpression, node: AstNode): DesignExpression {
@@ -99,9 +101,19 @@ function wantedFor(shape: Shape): Wanted {
     if (shape.is === 'thing') {
         return { words: noWords, kinds };
     }
+    if (ratesOf(shape).length > 0) {
+        return { words: wordsOfRates };
+    }
     return { ...(kinds.length > 0 ? { kinds } : {}), ...(takes(shape, 'shares') ? { plainNumbers: true } : {}) };
 }
 const noWords: ReadonlySet<string> = new Set();
+/** After a stroke, also where another of them is needed: that is said of the whole rate. Units need not be named. */
+const wordsOfRates: ReadonlySet<string> = new Set(['sheet', 'each', 'pair', 'hour']);
+
+/** What the rates of a shape are for. */
+function ratesOf(shape: Shape): readonly string[] {
+    return shape.is === 'rate' ? shape.per : shape.is === 'either' ? shape.of.flatMap(ratesOf) : [];
+}
 
 function kindsOf(shape: Shape): readonly string[] {
     return shape.is === 'thing' ? shape.kinds : shape.is === 'either' ? shape.of.flatMap(kindsOf) : [];
@@ -176,12 +188,8 @@ function misfit(file: FileLowering, shape: Shape, value: DesignExpression): Misf
                 [value.left, value.right].every((one) => isThing(file, one, [shape.kind]))
                 ? undefined
                 : no;
-        case 'price':
-            if (value.is === 'rate') {
-                return shape.per.includes(value.per) ? misfitOfNumber(file, value.amount, undefined) : no;
-            }
-            // 65 USD/hour says the same as 65 USD per hour
-            return value.is === 'measure' && value.text.includes('/') && currencyOf(value.quantity.dimension) ? undefined : no;
+        case 'rate':
+            return value.is === 'rate' && shape.per.includes(value.per) ? misfitOfAmount(file, shape.of, value.amount) : no;
         case 'worded':
             if (value.is === 'worded') {
                 return value.word.is === 'word' && shape.words.includes(value.word.word)
@@ -266,6 +274,16 @@ function misfitOfNumber(file: FileLowering, value: DesignExpression, needed: voc
         return value.word in vocabulary.sizesOfParts ? undefined : { at: value };
     }
     return isComputed(file, value) || value.is === 'broken' ? undefined : { at: value };
+}
+
+/** What a rate is of. */
+function misfitOfAmount(file: FileLowering, of: 'money' | 'mass', value: DesignExpression): Misfit | undefined {
+    if (value.is !== 'measure') {
+        return misfitOfNumber(file, value, undefined);
+    }
+    const { dimension: found } = value.quantity;
+    const fits = of === 'mass' ? found === dimension.mass : currencyOf(found) !== undefined;
+    return fits ? undefined : { at: value };
 }
 
 /** `13/16` without a unit. */

@@ -34,8 +34,8 @@ export type Shape =
     | { readonly is: 'both'; readonly kind: string }
     /** A name that is given here, with what is said of it: `clamp Spring { count 24 }`. */
     | { readonly is: 'newName'; readonly properties: Properties }
-    /** `118 USD per sheet` */
-    | { readonly is: 'price'; readonly per: readonly string[] }
+    /** `118 USD per sheet`; of a mass `75lb per pair` */
+    | { readonly is: 'rate'; readonly per: readonly string[]; readonly of: 'money' | 'mass' }
     /** A word and a value: `out 1 1/8in`. The word may be missing if `optional`. */
     | { readonly is: 'worded'; readonly words: readonly string[]; readonly value: Shape; readonly optional?: true }
     /** `through 17in at 14in, 13in at 40in`: a word, and depths, each at its place along a curve. */
@@ -99,4 +99,5 @@ export const listOf = (of: Shape): Shape => ({ is: 'list', of });
 export const either = (...of: readonly Shape[]): Shape => ({ is: 'either', of });
 export const sizes = (count: number): Shape => ({ is: 'sizes', dimension: 'length', count });
 export const dimensions = (...words: readonly string[]): Shape => ({ is: 'dimensions', dimension: 'length', words });
-export const price = (...per: readonly string[]): Shape => ({ is: 'price', per });
+export const price = (...per: readonly string[]): Shape => ({ is: 'rate', per, of: 'money' });
+export const massPer = (...per: readonly string[]): Shape => ({ is: 'rate', per, of: 'mass' });

@@ -1,5 +1,5 @@
 /** Properties of the workshop and what is around a design: the shop, the project, the site, the way in, what is bought. */
-import { choice, dimensions, either, listOf, type Properties, price, property, shape, sizes, thing } from './row.js';
+import { choice, dimensions, either, listOf, massPer, type Properties, price, property, shape, sizes, thing } from './row.js';
 import { sentences } from './sentences.js';
 
 export const routeProperties: Properties = {
@@ -116,7 +116,7 @@ export const shopProperties: Properties = {
 
 export const boughtProperties: Properties = {
     needs: property(shape.nothing, 'What it wants of the parts it is fixed to.', 'needs door 3/4in', { sentence: true, built: false }),
-    carries: property(either(price('pair'), shape.mass), 'What it carries.', 'carries 75lb per pair'),
+    carries: property(either(massPer('pair'), shape.mass), 'What it carries.', 'carries 75lb per pair'),
     hole: property(either(dimensions('wide', 'deep'), shape.length), 'The hole it goes in.', 'hole 5mm wide 10mm deep'),
     mortise: property(dimensions('long', 'wide', 'deep'), 'The mortise it lies in.', 'mortise 2 1/2in long 3/4in wide 3/32in deep'),
     lengths: property(

@@ -1,5 +1,5 @@
 /** How much is glued: joints, bands and nosings, layers. Square millimetres over all that is built. */
-import type { Casework, Piece } from '../../casework/index.js';
+import type { Casework, Measure, Piece } from '../../casework/index.js';
 import { joineryOf } from '../../joinery/index.js';
 import { real } from '../../quantity/index.js';
 import { areaOf } from '../../strength/index.js';
@@ -16,11 +16,10 @@ export interface GluedArea {
  * between its layers: one for each layer but the last.
  */
 export function gluedArea(evaluated: Casework): GluedArea {
-    const { pieces } = onlyBuilt(evaluated);
-    const strips = pieces.filter(({ role }) => role === 'band' || role === 'nosing');
+    const { pieces, parts } = onlyBuilt(evaluated);
     const surfaces = [
         { what: 'joints', area: jointArea(evaluated) },
-        { what: 'bands and nosings', area: sumOfAreas(strips) },
+        { what: 'bands and nosings', area: stripArea(pieces, parts) },
         { what: 'layers', area: layerArea(pieces) },
     ].filter(({ area }) => area > 0);
     return { surfaces, area: surfaces.reduce((sum, { area }) => sum + area, 0) };
@@ -37,6 +36,20 @@ function jointArea(casework: Casework): number {
         sum += area * Math.max(one.quantity, other.quantity);
     }
     return sum;
+}
+
+/** A nosing that hangs below its board is glued as far as the board is thick. */
+function stripArea(pieces: readonly Piece[], parts: Casework['parts']): number {
+    return pieces.reduce((sum, { role, part, finished, quantity }) => {
+        if (role !== 'band' && role !== 'nosing') return sum;
+        const widths = [finished.width, parts.get(part)?.sizes.core.thickness].flatMap((one) => (one ? [inMillimetres(one)] : []));
+        const length = finished.length ? inMillimetres(finished.length) : 0;
+        return sum + length * (widths.length > 0 ? Math.min(...widths) : 0) * quantity;
+    }, 0);
+}
+
+function inMillimetres({ quantity: of }: Measure): number {
+    return real.toNumber(of.value);
 }
 
 function sumOfAreas(pieces: readonly Piece[]): number {

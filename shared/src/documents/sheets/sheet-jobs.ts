@@ -87,9 +87,11 @@ function stockOf(
     };
 }
 
+/** Undefined where none is stated, or where it is nothing: sheets that cost nothing are still counted. */
 function pricePerSheet(thing: Thing): number | undefined {
     const price = thing.properties.get('price');
-    return price?.is === 'rate' && price.per === 'sheet' ? real.toNumber(price.amount.quantity.value) : undefined;
+    const amount = price?.is === 'rate' && price.per === 'sheet' ? real.toNumber(price.amount.quantity.value) : 0;
+    return amount > 0 ? amount : undefined;
 }
 
 /** A length in millimetres. */
