@@ -47,7 +47,7 @@ describe('build', () => {
                 '    sheets.csv',
                 '    sheets.json',
                 '    sheets.svg',
-                '    joinery.md      Marking out: where every part meets the others: the lines of each slot and joint from one edge, its depth, and where fasteners stand.',
+                '    joinery.md      Marking out: where every part meets the others: the lines of each slot and joint from one edge, where fasteners stand, and the cuts by machine set-up.',
                 '    joinery.csv',
                 '    joinery.json',
                 '    purchase.md     Purchase list: what to order of sheets and boards by their layouts, of fasteners and glue, and what it costs where there are prices.',

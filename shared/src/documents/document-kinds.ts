@@ -86,7 +86,7 @@ export const documentKinds: readonly DocumentKind[] = [
         kind: 'joinery',
         title: 'Marking out',
         description:
-            'Where every part meets the others: the lines of each slot and joint from one edge, its depth, and where fasteners stand.',
+            'Where every part meets the others: the lines of each slot and joint from one edge, where fasteners stand, and the cuts by machine set-up.',
         formats: ['md', 'csv', 'json'],
         fileName: 'joinery',
         missing: 'nothing of it is joined',

@@ -4,3 +4,4 @@ export { centreOf } from './centres.js';
 export * from './feature.js';
 export { joineryOf } from './joinery.js';
 export { countBySpacing } from './layout.js';
+export { binned, type FencePlace, type PartCuts, type SetUp, setUpsOf, type Tooling } from './set-ups.js';

@@ -1,5 +1,6 @@
-/** The marking-out schedule: for every part where the others meet it, from one edge in each direction. */
+/** The marking-out schedule: for every part where the others meet it, from one edge in each direction; then the cuts by machine set-up. */
 import type { Casework, JointStep, Part } from '../../casework/index.js';
+import { binned } from '../../joinery/index.js';
 import type { DocumentOptions } from '../document-options.js';
 import { onlyBuilt } from '../only-built.js';
 import { namesInWords, partNamer } from '../part-names.js';
@@ -7,17 +8,19 @@ import { asBought, lengthAmount, lengthInWords, type PrintStyle, printStyle } fr
 import { projectFacts } from '../project-facts.js';
 import { type Cell, type Group, type Row, type Sheet, textCell } from '../sheet.js';
 import { type Measured, type Meeting, meetingsOf } from './meetings.js';
+import { setUpColumns, setUpGroups, setUpNotes } from './set-up-groups.js';
 
 /** The schedule of all that is built; undefined where nothing is joined. */
 export function joinerySheet(evaluated: Casework, options: Pick<DocumentOptions, 'units'>): Sheet | undefined {
     const casework = onlyBuilt(evaluated);
     const print = printStyle(casework, options);
-    const groups = groupsOf(casework, print);
-    if (groups.length === 0) return undefined;
+    const marked = groupsOf(casework, print);
+    const setUps = setUpGroups(casework, print);
+    if (marked.length + setUps.length === 0) return undefined;
     const unit = print.sizeUnit;
     return {
         kind: 'joinery',
-        title: 'Marking out',
+        title: 'Marking out and set-ups',
         facts: projectFacts(casework, print),
         columns: [
             { key: 'part', heading: 'On', align: 'left', saidByGroup: true },
@@ -30,14 +33,16 @@ export function joinerySheet(evaluated: Casework, options: Pick<DocumentOptions,
             { key: 'high', heading: 'Second line', unit, align: 'right' },
             { key: 'reach', heading: 'Reaches', align: 'left' },
             { key: 'fasteners', heading: 'Centres', align: 'left' },
+            ...setUpColumns(print),
         ],
-        groups,
+        groups: [...marked, ...setUps],
         notes: [
             'Lines are the two faces of the part that is met. All of them run from one edge of the marked part, so that errors do not add up.',
             'Sizes are of finished parts, bands and nosings on; a part without its band yet is short by it.',
             'Centres are of the slots and holes in the marked part, along the joint, from the same edges: also those of an end that enters.',
             'What a part reaches is where it lies; a slot that must not show stops before the front.',
             'Before a slot is cut, hold the piece that goes in against the lines: sheets are rarely as thick as they are called.',
+            ...(setUps.length === 0 ? [] : setUpNotes),
         ],
     };
 }
@@ -61,17 +66,16 @@ function groupsOf(casework: Casework, print: PrintStyle): readonly Group[] {
 
 /** Meetings with equal words and lengths are marked alike. */
 function exact({ joint, meets, side, isFace, depth, lines, reach, fasteners }: Meeting): unknown {
-    const rounded = (number: number) => number.toFixed(4);
-    const stretch = (one: Measured | undefined) => one && [one.from, rounded(one.stretch.from), rounded(one.stretch.to)];
+    const stretch = (one: Measured | undefined) => one && [one.from, binned(one.stretch.from), binned(one.stretch.to)];
     return [
         joint.recipe,
         meets.name,
         side,
         isFace,
-        rounded(depth),
+        binned(depth),
         stretch(lines),
         stretch(reach),
-        fasteners.map(({ at }) => at.map(rounded)),
+        fasteners.map(({ at }) => at.map(binned)),
     ];
 }
 
