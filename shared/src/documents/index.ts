@@ -6,6 +6,7 @@ export { type DocumentKind, documentKinds, type FormatName } from './document-ki
 export type { DocumentOptions, Locate, SourcePlace } from './document-options.js';
 export { edgesInWords } from './edge-words.js';
 export { type FindingRecord, findingRecord } from './finding-record.js';
+export type { JsonObject, JsonValue } from './json-value.js';
 export { namesInWords } from './part-names.js';
 export { printStyle } from './print-style.js';
 export type { Scene, SceneGroup, SceneMaterial, SceneSurface, SceneThing } from './scene.js';
@@ -21,5 +22,5 @@ export {
     sizeDirections,
 } from './sheet.js';
 export { sheetLayouts } from './sheets/sheet-layouts.js';
-export type { JsonObject, JsonValue, ShopDocument } from './shop-document.js';
+export type { ShopDocument } from './shop-document.js';
 export { type SagInWords, whySag } from './strength/why-sag.js';

@@ -9,11 +9,11 @@ import type { CaseworkSolids, SolidWeight } from '../solids/index.js';
 import { densityOf, massOfPart } from '../strength/index.js';
 import type { DocumentOptions, Locate, SourcePlace } from './document-options.js';
 import { findingRecord } from './finding-record.js';
+import type { JsonObject } from './json-value.js';
 import { materialNamer, modelMaterials } from './model-materials.js';
 import { kilograms, millimetres } from './model-values.js';
 import { edgesOf, featuresOf, jointsOf } from './model-work.js';
 import { onlyBuilt } from './only-built.js';
-import type { JsonObject } from './shop-document.js';
 
 /** The version of the schema that the model keeps to. */
 const schemaVersion = 1;

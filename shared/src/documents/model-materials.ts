@@ -3,8 +3,8 @@ import type { Casework, Thing } from '../casework/index.js';
 import { dimension } from '../quantity/index.js';
 import { densityOf, measureProperty, sheetSizes, thingName, thingProperty } from '../strength/index.js';
 import type { Locate } from './document-options.js';
+import type { JsonObject } from './json-value.js';
 import { densityValue, millimetres } from './model-values.js';
-import type { JsonObject } from './shop-document.js';
 
 /** How materials are called in the model: by their names, or where two share one by where they are declared. */
 export function materialNamer(casework: Casework): (id: string) => string {

@@ -1,7 +1,7 @@
 /** The work on a part as the model says it: its edges, what is cut into it, and how it is joined. */
 import type { Casework, Edge, EdgeStep, Joint, JointStep, Part } from '../casework/index.js';
+import type { JsonObject } from './json-value.js';
 import { baseValue, millimetres } from './model-values.js';
-import type { JsonObject } from './shop-document.js';
 
 /** What is done to edges, in the order of work. */
 export function edgesOf(part: Part, materialName: (id: string) => string): readonly JsonObject[] {

@@ -5,6 +5,7 @@
  * the one to a program and the other to a person.
  */
 import type { PrintedMeasure, Quantity, Unit } from '../quantity/index.js';
+import type { JsonObject } from './json-value.js';
 
 export interface Sheet {
     /** `cut-list`: what the document is called where a program reads it. */
@@ -16,6 +17,8 @@ export interface Sheet {
     readonly groups: readonly Group[];
     /** What holds for the whole sheet, each a sentence. */
     readonly notes: readonly string[];
+    /** Figures that stand only where a program reads it: every cut of the joinery, by the schema of sheets. */
+    readonly features?: readonly JsonObject[];
 }
 
 export interface Fact {

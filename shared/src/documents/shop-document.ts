@@ -1,4 +1,5 @@
 import type { Drawing } from '../drawing/index.js';
+import type { JsonObject } from './json-value.js';
 import type { Scene } from './scene.js';
 import type { Sheet } from './sheet.js';
 
@@ -15,10 +16,3 @@ export type ShopDocument =
           readonly pages?: { readonly drawings: readonly Drawing[]; readonly units: 'in' | 'mm' };
       }
     | { readonly is: 'data'; readonly data: JsonObject; readonly scene?: Scene };
-
-/** Plain data, as JSON (RFC 8259) can say it. Numbers are finite. */
-export type JsonValue = string | number | boolean | null | readonly JsonValue[] | JsonObject;
-
-export interface JsonObject {
-    readonly [key: string]: JsonValue;
-}

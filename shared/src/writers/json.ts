@@ -49,6 +49,7 @@ export function sheetAsData(sheet: Sheet): JsonObject {
             notes: [...notes],
         })),
         notes: [...sheet.notes],
+        ...(sheet.features ? { features: sheet.features } : {}),
     };
 }
 

@@ -7,6 +7,7 @@ import { namesInWords, partNamer } from '../part-names.js';
 import { asBought, lengthAmount, lengthInWords, type PrintStyle, printStyle } from '../print-style.js';
 import { projectFacts } from '../project-facts.js';
 import { type Cell, type Group, type Row, type Sheet, textCell } from '../sheet.js';
+import { featureData } from './feature-data.js';
 import { type Measured, type Meeting, meetingsOf } from './meetings.js';
 import { setUpColumns, setUpGroups, setUpNotes } from './set-up-groups.js';
 
@@ -36,6 +37,7 @@ export function joinerySheet(evaluated: Casework, options: Pick<DocumentOptions,
             ...setUpColumns(print),
         ],
         groups: [...marked, ...setUps],
+        features: featureData(casework),
         notes: [
             'Lines are the two faces of the part that is met. All of them run from one edge of the marked part, so that errors do not add up.',
             'Sizes are of finished parts, bands and nosings on; a part without its band yet is short by it.',
