@@ -19,6 +19,7 @@ import { CasewrightLinker } from './scoping/casewright-linker.js';
 import { CasewrightNameProvider, CasewrightScopeComputation, CasewrightScopeProvider } from './scoping/casewright-scopes.js';
 import { VisibleNames } from './scoping/visible-names.js';
 import { CasewrightBuilder } from './workspace/casewright-builder.js';
+import { CasewrightDocumentFactory } from './workspace/casewright-documents.js';
 import { CasewrightIndex } from './workspace/casewright-index.js';
 import { FileSystemWithLibrary } from './workspace/library.js';
 import { UsedFiles } from './workspace/used-files.js';
@@ -65,6 +66,7 @@ export function casewrightSharedModule(
         workspace: {
             UsedFiles: (services) => new UsedFiles(() => services.workspace.LangiumDocuments),
             IndexManager: (services) => new CasewrightIndex(services, services.workspace.UsedFiles),
+            LangiumDocumentFactory: (services) => new CasewrightDocumentFactory(services),
             DocumentBuilder: (services) => new CasewrightBuilder(services, services.workspace.UsedFiles),
             FileSystemProvider: (services) => new FileSystemWithLibrary(context.fileSystemProvider(services)),
         },

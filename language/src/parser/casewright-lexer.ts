@@ -1,11 +1,16 @@
 // From text to tokens with statement ends and paired braces. Knows the steps and their order: not the grammar.
 import type { ILexingError, IToken } from 'chevrotain';
-import { DefaultLexer, type LexerResult, type LexingDiagnostic, type TokenizeOptions } from 'langium';
+import { DefaultLexer, type LexerResult, type LexingDiagnostic, type LexingReport, type TokenizeOptions } from 'langium';
 import { mendBraces } from './brace-mending.js';
 import { limitNesting } from './nesting-limits.js';
 import { markStatementEnds } from './statement-ends.js';
 import { isOpenAtEnd } from './statement-lines.js';
 import { findTextProblems, withBlanks } from './text-problems.js';
+
+/** What is wrong with braces; on a line with another error it may be left out. */
+export interface BraceReport extends LexingReport {
+    readonly isBalanced: boolean;
+}
 
 export class CasewrightLexer extends DefaultLexer {
     override tokenize(text: string, options?: TokenizeOptions): LexerResult {
@@ -24,8 +29,18 @@ export class CasewrightLexer extends DefaultLexer {
             ...result,
             tokens: limited.tokens,
             errors: [...errors, ...limited.problems.map(({ at, message }) => asDiagnostic(at, at.image.length, message))],
-            report: { diagnostics: mended.problems.map(({ at, message }) => asDiagnostic(at, at.image.length, message)) },
+            report: {
+                diagnostics: mended.problems.map(({ at, message }) => asDiagnostic(at, at.image.length, message)),
+                isBalanced: mended.problems.length === 0,
+            } as BraceReport,
         };
+    }
+
+    /** Whether a statement ends before an offset, at which a line begins. Two tokens after it tell. */
+    endsStatementAt(text: string, offset: number): boolean {
+        const marked = markStatementEnds(super.tokenize(text).tokens, this.tokenTypes.EOL!, true);
+        const next = marked.findIndex(({ startOffset, image }) => startOffset >= offset && image !== '');
+        return next <= 0 || marked[next - 1]!.tokenType === this.tokenTypes.EOL;
     }
 
     /** Reads a second time what a stray inch mark made unreadable. */

@@ -32,6 +32,8 @@ export class CasewrightParser extends LangiumParser {
     private readonly recovery: LineRecovery;
     private readonly statementEnds = new Set<Rule>();
     private readonly grammar: GrammarAST.Grammar;
+    /** Whether the last text was read to its end; one that nests too deep is not. */
+    isRead = true;
     private knownWords: { readonly reserved: ReadonlySet<string>; readonly partKinds: ReadonlySet<string> } | undefined;
 
     constructor(services: LangiumCoreServices) {
@@ -84,7 +86,7 @@ export class CasewrightParser extends LangiumParser {
         const parserErrors = result.parserErrors.filter(({ token }) => isFirstOfLine(token.startLine));
         // A brace that is missing matters least: where it belongs is only guessed from the indentation.
         const diagnostics = (result.lexerReport?.diagnostics ?? []).filter(({ line }) => isFirstOfLine(line));
-        return { ...result, lexerErrors, parserErrors, lexerReport: { diagnostics } };
+        return { ...result, lexerErrors, parserErrors, lexerReport: { ...result.lexerReport, diagnostics } };
     }
 
     /**
@@ -92,9 +94,11 @@ export class CasewrightParser extends LangiumParser {
      * interrupted like that keeps what it was making, fails at every later text, and hides the first error behind others.
      */
     private parseUnlessTooDeep<T extends AstNode>(input: string, options: ParserOptions | undefined): ParseResult<T> {
+        this.isRead = true;
         try {
             return super.parse<T>(input, options);
         } catch {
+            this.isRead = false;
             (this as unknown as { stack: unknown[] }).stack = [];
             const message = 'this text could not be read to its end: it nests too deep';
             return { ...super.parse<T>('', options), lexerErrors: [{ offset: 0, length: 1, line: 1, column: 1, message }] };
