@@ -15,7 +15,7 @@ import type { ShopDocument } from '../shop-document.js';
 import type { BoardBlank } from './board-blanks.js';
 import { clearYield, surfaceMeasure } from './board-feet.js';
 import { type BoardJob, boardVolume } from './board-jobs.js';
-import { boardSizeInWords, cautions, millingNotes, sayLength, wayInWords } from './board-words.js';
+import { boardSizeInWords, millingCautions, millingNotes, sayLength, wayInWords } from './board-words.js';
 import { type LaidOutBoards, laidOutBoards } from './laid-out-boards.js';
 
 /** Boards are drawn at 1:10 up to 12 feet: at 1:20 the strips are narrower than their marks. They are not printed on pages. */
@@ -42,7 +42,7 @@ export function boardLayouts(evaluated: Casework, options: Pick<DocumentOptions,
         columns: columns(print),
         groups: laidOut.flatMap((one) => [boardsGroup(one, casework), piecesGroup(one), ...cutGroups(one.work)]),
         notes: [
-            ...cautions(first.of, print),
+            ...millingCautions(first.of, print),
             ...without.map(
                 (material) =>
                     `${thingName(casework, material)} does not say its \`boards\` and \`rough\` thickness, so nothing of it is laid out.`,

@@ -1,4 +1,5 @@
 /** What is said of boards in words: how a blank is got, how boards are milled, and what to be careful of. */
+import { cautions } from '../cautions.js';
 import { lengthInWords, type PrintStyle } from '../print-style.js';
 import type { BoardBlank } from './board-blanks.js';
 import type { BoardJob, BoardSize } from './board-jobs.js';
@@ -50,13 +51,14 @@ export function millingNotes({ stock, milling, blanks }: BoardJob, print: PrintS
 }
 
 /** What to be careful of, for the whole document. */
-export function cautions({ milling, kerf }: BoardJob, print: PrintStyle): readonly string[] {
+export function millingCautions({ milling, kerf }: BoardJob, print: PrintStyle): readonly string[] {
     const say = (length: number) => lengthInWords(length, print);
     return [
         `Sizes are along the grain first. The saw takes ${say(kerf)}. The fence stands at the size of what is cut off.`,
         `Strips thinner than ${say(milling.thinRip)} are not ripped between blade and fence: let them fall off on the free side, with a stop that sets each of them alike, or saw them at the band saw.`,
         `Resaw at the band saw, with a tall fence. Nothing shorter than ${say(shortestPlaned)} goes through the planer, and what is thinner than ${say(milling.thinRip)} only on a carrier board: plane before crosscutting.`,
         'Rough boards are crooked: only a straight edge goes against the fence, and a flat face on the table. Keep a riving knife behind the blade, and to the instructions of the machines and their guards.',
+        cautions.dust,
     ];
 }
 

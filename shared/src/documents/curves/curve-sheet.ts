@@ -1,7 +1,9 @@
 /** The document of curves: how each is drawn, and how fair it is. */
+
 import type { Casework, CurveModel } from '../../casework/index.js';
 import { templateShapes } from '../../drawing/index.js';
 import { add, distance, isArc, isBow, isJoined } from '../../geometry/index.js';
+import { cautions } from '../cautions.js';
 import type { DocumentOptions } from '../document-options.js';
 import { onlyBuilt } from '../only-built.js';
 import { printStyle } from '../print-style.js';
@@ -32,6 +34,9 @@ export function curveSheet(evaluated: Casework, options: Pick<DocumentOptions, '
             'Lines are finished lines, with their bands on: heights from the bottom of the case (widths from its left), depths from its back. What is cut to before the bands is in the templates and their offsets.',
             'Strains, pulls and string lengths are of a uniform strip; a knot, a splice or a planed taper moves the line.',
             threeLooks,
+            cautions.bent,
+            cautions.routing,
+            cautions.decides,
         ],
     };
 }

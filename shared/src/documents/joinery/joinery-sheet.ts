@@ -1,6 +1,8 @@
 /** The marking-out schedule: for every part where the others meet it, from one edge in each direction; then the cuts by machine set-up. */
+
 import type { Casework, JointStep, Part } from '../../casework/index.js';
 import { binned } from '../../joinery/index.js';
+import { cautions } from '../cautions.js';
 import type { DocumentOptions } from '../document-options.js';
 import { onlyBuilt } from '../only-built.js';
 import { namesInWords, partNamer } from '../part-names.js';
@@ -45,6 +47,8 @@ export function joinerySheet(evaluated: Casework, options: Pick<DocumentOptions,
             'What a part reaches is where it lies; a slot that must not show stops before the front.',
             'Before a slot is cut, hold the piece that goes in against the lines: sheets are rarely as thick as they are called.',
             ...(setUps.length === 0 ? [] : setUpNotes),
+            cautions.routing,
+            cautions.boring,
         ],
     };
 }

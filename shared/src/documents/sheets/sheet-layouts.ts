@@ -1,7 +1,9 @@
 /** Sheet layouts: how many sheets of each material, what comes from each, and the cuts in their order, as a table and drawn. */
+
 import type { Casework } from '../../casework/index.js';
 import type { SheetLayout } from '../../stock/index.js';
 import { thingName } from '../../strength/index.js';
+import { cautions } from '../cautions.js';
 import type { DocumentOptions } from '../document-options.js';
 import { materialInWords } from '../material-words.js';
 import { onlyBuilt } from '../only-built.js';
@@ -148,5 +150,6 @@ function notesOf({ shop }: Casework, laidOut: readonly LaidOut[], print: PrintSt
         'Sizes of offcuts and pieces are along the grain of the sheet first.',
         'The fence stands at the size of what is cut off. Across a long piece take a stop on a crosscut sled or a guided saw, never the fence alone.',
         'A whole sheet is heavy and wants two people, or a track saw on the floor, for its first cuts. Keep to the instructions of the saw and to its guards.',
+        cautions.dust,
     ];
 }
