@@ -61,12 +61,14 @@ function isMoved(before: unknown, after: unknown, by: number): boolean {
     return keys === 0;
 }
 
-function statesTolerance(value: unknown): boolean {
+/** Whether something states a tolerance. */
+export function statesTolerance(value: unknown): boolean {
     if (!isObject(value) || !(Array.isArray(value) || isPlain(value))) return false;
     return ('operator' in value && value.operator === '±') || Object.values(value).some(statesTolerance);
 }
 
-function move(value: unknown, by: number, moved: Set<object>): void {
+/** Moves all spans in plain data, each once. */
+export function move(value: unknown, by: number, moved: Set<object>): void {
     if (!isObject(value)) return;
     if (isSpan(value)) {
         if (moved.has(value)) return;
@@ -79,14 +81,17 @@ function move(value: unknown, by: number, moved: Set<object>): void {
     }
 }
 
-function isObject(value: unknown): value is Record<string, unknown> {
+/** Whether it is data with members. */
+export function isObject(value: unknown): value is Record<string, unknown> {
     return typeof value === 'object' && value !== null;
 }
 
-function isPlain(value: object): boolean {
+/** Whether it is of no class. */
+export function isPlain(value: object): boolean {
     return Object.getPrototypeOf(value) === Object.prototype;
 }
 
-function isSpan(value: object): value is Span {
+/** Whether it is a stretch of a text. */
+export function isSpan(value: object): value is Span {
     return 'start' in value && 'end' in value && 'file' in value;
 }

@@ -16,6 +16,7 @@ export class FileLowering {
     readonly problems: Problem[] = [];
     /** Declarations that this file refers to. */
     readonly used = new Set<DeclarationId>();
+    private usedHere = new Set<DeclarationId>();
     readonly label: string;
     readonly text: string;
     /** Whether declared things come into the design, as far as it was asked. */
@@ -61,6 +62,10 @@ export class FileLowering {
         return this.visible.lacksFiles(this.names) || this.names.lacksUse || this.brokenTexts.some((line) => line.includes('.case"'));
     }
 
+    private get hasAllNames(): boolean {
+        return this.names.lost.size === 0 && this.names.nameless.size === 0 && !this.lacksFiles;
+    }
+
     private get brokenTexts(): string[] {
         return this.brokenLines.map(({ start, end }) => this.text.slice(start, end));
     }
@@ -102,8 +107,23 @@ export class FileLowering {
         if (!(name instanceof DeclaredName)) {
             return undefined;
         }
-        this.used.add(this.id(name));
+        const id = this.id(name);
+        this.used.add(id);
+        this.usedHere.add(id);
         return name;
+    }
+
+    /** Does something, with the declarations that it refers to, and whether all of it can be relied on: nothing is wrong and no name was lost. */
+    during<Result>(lower: () => Result): {
+        readonly result: Result;
+        readonly used: ReadonlySet<DeclarationId>;
+        readonly isFlawless: boolean;
+    } {
+        const problems = this.problems.length;
+        this.usedHere = new Set();
+        const result = lower();
+        const isFlawless = this.problems.length === problems && this.brokenLines.length === 0 && this.hasAllNames;
+        return { result, used: this.usedHere, isFlawless };
     }
 
     /** The declaration behind an id that this file refers to. */

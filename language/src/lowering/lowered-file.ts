@@ -9,15 +9,12 @@ import type {
     Problem,
     Statement,
 } from 'casewright-shared/casework';
+import type { AstNode } from 'langium';
 import type * as Ast from '../generated/ast.js';
-import { lowerEveryStatement } from './bodies.js';
-import { lowerLet, lowerRecipe } from './declarations.js';
-import { lowerDesignDeclaration } from './designs.js';
-import { lowerFact } from './facts.js';
 import type { FileLowering } from './file-lowering.js';
-import { reportMisplaced } from './misplaced.js';
+import { type KnownStatements, StatementsOfFile } from './known-statements.js';
+import { type LoweredStatement, lowerStatementOfFile } from './lowered-statement.js';
 import { checkNames, checkUses } from './names-of-file.js';
-import { lowerAllow, lowerRequire } from './sentences.js';
 
 export interface LoweredFile {
     readonly label: string;
@@ -32,14 +29,19 @@ export interface LoweredFile {
     readonly problems: readonly Problem[];
 }
 
-export function lowerFile(file: FileLowering): LoweredFile {
+/**
+ * @param known what was lowered before of statements that stand in the text still
+ * @param files the syntax trees of the files that it uses
+ */
+export function lowerFile(file: FileLowering, known: KnownStatements, files: readonly AstNode[]): LoweredFile {
     const root = file.names.document.parseResult.value as Ast.File;
     const whole = new WholeFile(file);
+    const statements = new StatementsOfFile(file, known, files);
     checkEdition(file, root);
     checkUses(file);
     checkNames(file);
     for (const statement of root.statements ?? []) {
-        whole.add(statement);
+        if (statement) whole.add(statements.lowered(statement, () => lowerStatementOfFile(file, statement)));
     }
     return { ...whole.lowered, label: file.label, used: file.used, problems: file.problems };
 }
@@ -60,74 +62,17 @@ class WholeFile {
         return { declarations, cases, defaults, requirements, allowances, project, shop };
     }
 
-    add(statement: Ast.Statement | undefined): void {
-        const { file } = this;
-        switch (statement?.$type) {
-            case 'Let':
-                this.declare(lowerLet(file, statement));
-                return;
-            case 'Recipe':
-                this.declare(lowerRecipe(file, statement));
-                return;
-            case 'Fact':
-                this.addFact(lowerFact(file, statement));
-                return;
-            case 'DesignDeclaration': {
-                const design = lowerDesignDeclaration(file, statement);
-                this.declare(design);
-                if (design) {
-                    this.cases.push(design);
-                }
-                return;
-            }
-            case 'EveryStatement': {
-                const every = lowerEveryStatement(file, statement);
-                if (every) {
-                    this.defaults.push(every);
-                }
-                return;
-            }
-            case 'Require':
-                this.requirements.push(lowerRequire(file, statement));
-                return;
-            case 'Allow': {
-                const allow = lowerAllow(file, statement);
-                if (allow) {
-                    this.allowances.push(allow);
-                }
-                return;
-            }
-            case 'PartDeclaration':
-                reportMisplaced(
-                    file,
-                    statement,
-                    statement.kind,
-                    `a \`${statement.kind}\` stands in a case`,
-                    'put it in the braces of a `case`',
-                );
-                return;
-            case 'Join':
-            case 'If':
-            case 'Repeat':
-            case 'InStatement': {
-                const word = statement.$type === 'InStatement' ? 'in' : statement.$type.toLowerCase();
-                reportMisplaced(file, statement, word, `\`${word}\` stands in a case`, 'put it in the braces of a `case`');
-                return;
-            }
-            default:
-                return;
-        }
+    add({ declaration, every, requirement, allowance }: LoweredStatement = {}): void {
+        if (declaration) this.declarations.push(declaration);
+        if (declaration?.is === 'design') this.cases.push(declaration);
+        if (declaration?.is === 'fact') this.addFact(declaration);
+        if (every) this.defaults.push(every);
+        if (requirement) this.requirements.push(requirement);
+        if (allowance) this.allowances.push(allowance);
     }
 
-    private declare(declaration: Declaration | undefined): void {
-        if (declaration) {
-            this.declarations.push(declaration);
-        }
-    }
-
-    private addFact(fact: FactDeclaration | undefined): void {
-        this.declare(fact);
-        if (fact?.kind !== 'project' && fact?.kind !== 'shop') {
+    private addFact(fact: FactDeclaration): void {
+        if (fact.kind !== 'project' && fact.kind !== 'shop') {
             return;
         }
         const before = this[fact.kind];

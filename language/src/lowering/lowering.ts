@@ -5,6 +5,7 @@ import type { VisibleNames } from '../scoping/visible-names.js';
 import type { UsedFiles } from '../workspace/used-files.js';
 import { carryOver } from './carried-over.js';
 import { FileLowering } from './file-lowering.js';
+import { KnownStatements } from './known-statements.js';
 import { type LoweredFile, lowerFile } from './lowered-file.js';
 import { targetSpan } from './names-of-file.js';
 
@@ -26,6 +27,8 @@ export class Lowering {
     private readonly remembered = new WeakMap<AstNode, Map<string, Remembered>>();
     /** What was last lowered of a document, by what it is called. */
     private readonly last = new WeakMap<LangiumDocument, Map<string, LoweredFile>>();
+
+    private readonly statements = new KnownStatements();
 
     constructor(
         private readonly names: VisibleNames,
@@ -58,7 +61,7 @@ export class Lowering {
             return known;
         }
         const file = new FileLowering(this.names.of(document), this.names, labelOf);
-        const made = { of, lowered: this.carriedOver(document, lowerFile(file)), file };
+        const made = { of, lowered: this.carriedOver(document, lowerFile(file, this.statements, of.slice(1))), file };
         byLabel.set(label, made);
         return made;
     }

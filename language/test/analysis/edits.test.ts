@@ -22,8 +22,7 @@ async function analyse(files: FilesInMemory, name: string) {
 /** All that is shown of an analysis, as data. */
 async function shown(files: FilesInMemory, name: string) {
     const { casework, findings } = await analyse(files, name);
-    const { design: _, ...built } = casework;
-    return { findings, ...built };
+    return { findings, ...casework };
 }
 
 async function expectAsFromTheText(files: FilesInMemory, texts: Record<string, string>, name: string): Promise<void> {
@@ -110,6 +109,25 @@ describe('several cases in a file', () => {
             `${several}project "Both" { units mm   build Tall   build Low }\n`,
             several,
         ],
+        'words above one': [
+            edit('case Tall of', '/// High.\ncase Tall of'),
+            edit('case Tall of', '/// Higher.\ncase Tall of'),
+            edit('case Tall of', '// Higher.\ncase Tall of'),
+            several,
+        ],
+        'a name that is not there yet': [
+            edit('top Crown', 'top Crown at gap below top'),
+            `${edit('top Crown', 'top Crown at gap below top')}let gap = 1in\n`,
+            `${several}let gap = 1in\n`,
+            several,
+        ],
+        'a name of one that another says': [
+            `${several}allow JNT-001 on Outer.Unit.Crown because "seen"\n`,
+            `${edit('Crown', 'Lid')}allow JNT-001 on Outer.Unit.Crown because "seen"\n`,
+            `${edit('top Crown', 'shelf Crown at 3in')}allow JNT-001 on Outer.Unit.Crown because "seen"\n`,
+            several,
+        ],
+        'a line that is not finished': [edit('side Left, Right', 'side Left,'), edit('let reach = 30in', 'let rea'), several],
         'a default': [`${several}every shelf { edge front round 1/8in }\n`, `${several}allow DES-001 because "later"\n`, several],
     };
     test.each(Object.entries(edits))('%s', async (_, texts) => {
