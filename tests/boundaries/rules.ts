@@ -23,8 +23,9 @@ const SHARED_LAYERS: Readonly<Record<string, readonly string[]>> = {
     solids: ['quantity', 'materials', 'geometry', 'casework', 'joinery', 'strength'],
     rules: ['quantity', 'materials', 'geometry', 'casework', 'joinery', 'strength', 'solids'],
     stock: ['quantity', 'materials', 'geometry'],
+    cost: ['quantity'],
     drawing: ['quantity', 'materials', 'geometry', 'casework'],
-    documents: ['quantity', 'materials', 'geometry', 'casework', 'joinery', 'rules', 'strength', 'solids', 'stock', 'drawing'],
+    documents: ['quantity', 'materials', 'geometry', 'casework', 'joinery', 'rules', 'strength', 'solids', 'stock', 'cost', 'drawing'],
     writers: ['quantity', 'geometry', 'drawing', 'documents'],
     output: [],
 };

@@ -36,7 +36,7 @@ export function valueInWords(shape: Shape): string {
         case 'newName':
             return 'a name that is given here';
         case 'rate':
-            return `${shape.of === 'money' ? 'an amount of money' : 'a mass'} \`per\` ${wordsOf(shape.per)}`;
+            return `${shape.of === 'money' ? 'an amount of money' : `a ${shape.of}`} \`per\` ${wordsOf(shape.per)}`;
         case 'worded':
             return `${shape.optional ? 'perhaps ' : ''}${wordsOf(shape.words)}, then ${valueInWords(shape.value)}`;
         case 'points':

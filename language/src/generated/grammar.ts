@@ -11887,7 +11887,7 @@ export const CasewrightGrammar = (): Grammar => loadedCasewrightGrammar ?? (load
       "name": "UNIT_WORD",
       "definition": {
         "$type": "RegexToken",
-        "regex": "/(?:in|ft|yd|mm|cm|m|lbf|lb|oz|kg|g|kN|N|psi|psf|kPa|MPa|GPa|Pa|deg|rad|bdft|USD|EUR|GBP|CAD|AUD|hours?|minutes?|days?|weeks?)[234²³]?(?![0-9A-Za-z_])/",
+        "regex": "/(?:in|ft|yd|mil|mm|cm|um|m|lbf|lb|oz|kg|g|kN|N|psi|psf|kPa|MPa|GPa|Pa|deg|rad|bdft|gal|qt|litres?|USD|EUR|GBP|CAD|AUD|hours?|minutes?|days?|weeks?)[234²³]?(?![0-9A-Za-z_])/",
         "parenthesized": false
       },
       "hidden": false

@@ -51,7 +51,7 @@ export function describeShape(shape: Shape): string {
         case 'both':
             return `two ${shape.kind}s with \`+\` between them`;
         case 'rate':
-            return `a ${shape.of === 'money' ? 'price' : 'mass'} per ${listWords(shape.per, 'or', 4)}`;
+            return `a ${shape.of === 'money' ? 'price' : shape.of} per ${listWords(shape.per, 'or', 4)}`;
         case 'worded':
             return `${listWords(shape.words)} and ${describeShape(shape.value)}`;
         case 'points':

@@ -277,12 +277,12 @@ function misfitOfNumber(file: FileLowering, value: DesignExpression, needed: voc
 }
 
 /** What a rate is of. */
-function misfitOfAmount(file: FileLowering, of: 'money' | 'mass', value: DesignExpression): Misfit | undefined {
+function misfitOfAmount(file: FileLowering, of: 'money' | 'mass' | 'time', value: DesignExpression): Misfit | undefined {
     if (value.is !== 'measure') {
         return misfitOfNumber(file, value, undefined);
     }
     const { dimension: found } = value.quantity;
-    const fits = of === 'mass' ? found === dimension.mass : currencyOf(found) !== undefined;
+    const fits = of === 'money' ? currencyOf(found) !== undefined : found === dimension[of];
     return fits ? undefined : { at: value };
 }
 

@@ -14,6 +14,8 @@ material Mdf : fibreboard { thickness 3/4in }
 material ShopPly : plywood { thickness 3/4in }
 material Oak : lumber { planed 3/4in }
 material Crown : lumber { planed 3/4in }
+coating Lacquer { solids 32%   wet 4mil }
+finish Clear { coat Lacquer }
 species BlackWalnut { source "a test" }
 species Birch { source "a test" }
 species WhiteAsh { source "a test" }
@@ -97,7 +99,11 @@ describe('recipes and steps', () => {
 
     const steps = Object.entries(stepKinds).filter(([, step]) => step.built !== false);
     const written = ({ in: [recipe], example }: vocabulary.StepKind, more = '') =>
-        inCase(`back\n    shelf Example at 3in {\n        ${recipe === 'edging' ? 'edge front' : 'with'} { ${example}${more} }\n    }`);
+        recipe === 'finish'
+            ? `${things}finish Example { ${example}${more} }`
+            : inCase(
+                  `back\n    shelf Example at 3in {\n        ${recipe === 'edging' ? 'edge front' : 'with'} { ${example}${more} }\n    }`,
+              );
     test.each(steps)('%s', async (_, step) => {
         expect(await complaints(written(step))).toEqual([]);
     });

@@ -107,6 +107,13 @@ export function lengthInWords(millimetres: number, print: PrintStyle, rounding: 
     return inWords(asMeasure(quantity.of(Rational.of(whole, parts), unit)), print);
 }
 
+/** An area in square millimetres within a sentence: `13.3 ft2`, `1.24 m2`. */
+export function areaInWords(squareMillimetres: number, { system }: PrintStyle): string {
+    return system === 'inch'
+        ? `${formatNumber(squareMillimetres / 304.8 ** 2, { decimals: 1, zeros: 'kept' })} ft2`
+        : `${formatNumber(squareMillimetres / 1e6, { decimals: 2, zeros: 'kept' })} m2`;
+}
+
 function asMeasure(of: Quantity): Measure {
     return { quantity: of, why: { kind: 'operation', about: [], inputs: [] } };
 }

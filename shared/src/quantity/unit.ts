@@ -35,6 +35,7 @@ const gravity = Rational.of(980665, 100);
 const poundForce = pound.times(gravity);
 const pascal = Rational.of(1, 1000);
 const hour = Rational.of(3600);
+const gallon = inch.times(inch).times(inch).times(Rational.of(231));
 
 function unit(
     symbols: readonly string[],
@@ -55,15 +56,18 @@ function money(currency: string, name: string, mistakenFor: readonly string[]): 
 /*
  * Sources of the factors. Inch, foot, yard and pound: the international yard and pound agreement of 1959 (1 yd = 0.9144 m,
  * 1 lb = 0.45359237 kg). Pound-force: the pound under standard gravity, 9.80665 m/s² (3rd CGPM, 1901). Board foot: 144 cubic
- * inches (Wood Handbook FPL-GTR-282, glossary).
+ * inches (Wood Handbook FPL-GTR-282, glossary). Gallon: the US liquid gallon of 231 cubic inches (NIST Handbook 44, Appendix C,
+ * from memory), of four quarts.
  */
 /** Every plain unit, in the order in which the grammar's token tries them. */
 export const units: readonly Unit[] = [
     unit(['in', '"', '″'], 'inch', dimension.length, inch, 'inch', ['inch', 'inches', 'ins']),
     unit(['ft', "'", '′'], 'foot', dimension.length, foot, 'inch', ['foot', 'feet']),
     unit(['yd'], 'yard', dimension.length, inch.times(Rational.of(36)), 'inch', ['yard', 'yards', 'yds']),
+    unit(['mil'], 'mil', dimension.length, inch.dividedBy(Rational.of(1000)), 'inch', ['mils', 'thou']),
     unit(['mm'], 'millimetre', dimension.length, Rational.one, 'mm', ['millimetre', 'millimetres', 'millimeter', 'millimeters', 'mms']),
     unit(['cm'], 'centimetre', dimension.length, Rational.of(10), 'mm', ['centimetre', 'centimetres', 'centimeter', 'centimeters', 'cms']),
+    unit(['um', 'µm'], 'micrometre', dimension.length, Rational.of(1, 1000), 'mm', ['micron', 'microns', 'micrometre', 'micrometres']),
     unit(['m'], 'metre', dimension.length, metre, 'mm', ['metre', 'metres', 'meter', 'meters']),
     unit(['lbf'], 'pound-force', dimension.force, poundForce, 'inch', ['lbsf']),
     unit(['lb'], 'pound', dimension.mass, pound, 'inch', ['lbs', 'pound', 'pounds', 'lbm']),
@@ -88,6 +92,9 @@ export const units: readonly Unit[] = [
             'boardfeet',
         ]),
     },
+    unit(['gal'], 'gallon', dimension.volume, gallon, 'inch', ['gallon', 'gallons', 'gals']),
+    unit(['qt'], 'quart', dimension.volume, gallon.dividedBy(Rational.of(4)), 'inch', ['quart', 'quarts', 'qts']),
+    unit(['litre', 'litres'], 'litre', dimension.volume, Rational.of(1_000_000), 'mm', ['liter', 'liters', 'ltr']),
     money('USD', 'US dollar', ['dollar', 'dollars', 'usdollar']),
     money('EUR', 'euro', ['euro', 'euros']),
     money('GBP', 'pound sterling', ['sterling']),

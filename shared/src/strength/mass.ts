@@ -76,7 +76,7 @@ const panels = 8;
  * How much of the block that its sizes span a part under a curved front is: its mean depth over its greatest. One for a part that
  * follows no curve, or lies across it; undefined where the curve could not be made.
  */
-function shareUnderCurve(casework: Casework, part: Part): Rational | number | undefined {
+export function shareUnderCurve(casework: Casework, part: Part): Rational | number | undefined {
     // a board that is bent is as long as the way round its curve: none of the block is cut off
     if (part.bent) return Rational.one;
     const front = curvedFront(casework, part);

@@ -8,6 +8,7 @@ import type { BuiltBefore } from './built-before.js';
 import { type BuiltCase, builtCase, furnishedCase, nameOfBuild, withJointsFrom } from './built-case.js';
 import { Construction } from './construction.js';
 import { evaluate } from './evaluate.js';
+import { finishesOf } from './finishes.js';
 import { type Asked, Recording } from './recording.js';
 import { judge } from './requirements.js';
 import { Scope } from './scope.js';
@@ -54,11 +55,15 @@ export function construct(design: Design, { keepValues = false, before }: Constr
     return casework;
 }
 
+/** Kinds of things that are not found by their name: a joint says `screw #8`, whatever the fastener is called. */
+const foundBySize: ReadonlySet<string> = new Set(['fastener']);
+
 /** What stands by itself in the file: its things and values are known, and what is wrong with them is found, whether a case uses them or not. */
 function evaluateFile(construction: Construction): void {
     const { design } = construction;
     for (const declaration of design.declarations.values()) {
-        if (declaration.span.file !== design.file) continue;
+        const isFound = declaration.is === 'fact' && foundBySize.has(declaration.kind);
+        if (declaration.span.file !== design.file && !isFound) continue;
         if (declaration.is === 'fact' && declaration.kind !== 'curve') construction.things.thing(declaration.id);
         if (declaration.is === 'let' && isOfFile(declaration.id)) evaluateLet(construction, declaration);
     }
@@ -84,6 +89,7 @@ function caseworkOf(construction: Construction, cases: readonly BuiltCase[]): Ca
     const { design, things, shop, deviations, problems, values } = construction;
     const scope = new Scope(undefined);
     const parts = cases.flatMap((one) => one.parts);
+    const finishes = finishesOf(construction, parts);
     return {
         design,
         ...projectOf(construction),
@@ -108,6 +114,7 @@ function caseworkOf(construction: Construction, cases: readonly BuiltCase[]): Ca
                 ),
             ),
         ],
+        finishes,
         things: things.all(),
         shop,
         deviations,

@@ -5,6 +5,7 @@ import type { Measure } from '../model/measure.js';
 import type { CaseBuild } from './case-build.js';
 import type { Construction } from './construction.js';
 import { withDescendants } from './descendants.js';
+import { finishOfPart } from './finishes.js';
 import { frontEdgeOf, isBent } from './front.js';
 import { axisByFace, axisOfFace, facesOfAxis, isFaceName, type KindOfPart } from './kinds.js';
 import { because, minus, negative, numberOf, plus } from './measures.js';
@@ -39,6 +40,7 @@ export function modelOfPart(
     const bounds = {} as Record<FaceName, Bound | undefined>;
     for (const [face, { axis, end }] of ends) bounds[mirror.face(face)] = extents[axis][end].bound;
     const line = placed.frontLaw;
+    const finish = finishOfPart(construction, placed);
     let faces: Part['faces'] | undefined;
     let clear: { readonly is: Measure | undefined } | undefined;
     const part: Part = {
@@ -78,6 +80,7 @@ export function modelOfPart(
         notes: notesOf(placed),
         ...(hand === undefined ? {} : { hand }),
         ...(line ? { frontCurve: line.path } : {}),
+        ...(finish === undefined ? {} : { finish }),
         ...frontEdge(placed),
         ...(isBent(placed) ? { bent: true as const } : {}),
         ...(placed.declaration.doc === undefined ? {} : { doc: placed.declaration.doc }),

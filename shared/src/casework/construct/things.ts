@@ -134,7 +134,8 @@ export class Things {
                 return this.measuresOf([expression], measure, span);
             case 'rate': {
                 const amount = evaluateMeasure(this.construction, expression.amount, scope);
-                return amount && { is: 'rate', amount, per: expression.per, span };
+                const { per, count } = expression;
+                return amount && { is: 'rate', amount, per, ...(count === undefined ? {} : { count }), span };
             }
             case 'text':
                 return { is: 'text', text: expression.text, span };

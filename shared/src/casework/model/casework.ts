@@ -37,6 +37,8 @@ export interface Casework {
     readonly allowances: readonly Allowance[];
     /** Every material, species and other thing that was evaluated, by declaration id. */
     readonly things: ReadonlyMap<string, Thing>;
+    /** The finishes of the parts, by declaration id. */
+    readonly finishes?: ReadonlyMap<string, Finish>;
     readonly shop: Shop;
     /** Where tolerances come from: one stated deviation on one piece. */
     readonly deviations: ReadonlyMap<string, DeviationSource>;
@@ -136,6 +138,8 @@ export interface Part {
     readonly frontCurve?: Path;
     /** How its front edge meets a curved line across its thickness, where there is one. */
     readonly front?: FrontEdge;
+    /** Declaration id of how its surfaces are finished; not there where the text does not say it. */
+    readonly finish?: string;
     /** Whether it is a board that is bent to its front curve; its length is then the way round its front face. */
     readonly bent?: true;
     /** The faces that the text places past something: they may stand out of the case. */
@@ -345,6 +349,17 @@ export interface JointStep {
     readonly down?: number;
     readonly span: Span;
 }
+/** What is done to the surfaces of a part, in the order of work. */
+export interface Finish {
+    readonly name: string;
+    readonly steps: readonly FinishStep[];
+    readonly span: Span;
+}
+export type FinishStep =
+    | { readonly does: 'sand'; readonly grit?: string; readonly span: Span }
+    /** So many coats of a coating, by its declaration id. */
+    | { readonly does: 'coat'; readonly coating: string; readonly count: number; readonly span: Span };
+
 export type JointLength = 'wide' | 'deep' | 'thick' | 'long' | 'pitch' | 'into' | 'bore' | 'seat' | 'pilot' | 'head' | 'hole';
 
 /** `hold Teapot on Tier[1]`, `load 25 lb/ft2 on Floor`: on each of the parts. */
@@ -406,7 +421,8 @@ export type ThingValue =
     | { readonly is: 'text'; readonly text: string; readonly span: Span }
     | { readonly is: 'truth'; readonly value: boolean; readonly span: Span }
     | { readonly is: 'thing'; readonly id: string; readonly name: string; readonly span: Span }
-    | { readonly is: 'rate'; readonly amount: Measure; readonly per: string; readonly span: Span }
+    /** `4 USD per 100` is per `each`, with the count 100. */
+    | { readonly is: 'rate'; readonly amount: Measure; readonly per: string; readonly count?: number; readonly span: Span }
     | { readonly is: 'block'; readonly properties: ReadonlyMap<string, ThingValue>; readonly span: Span };
 
 /** The workshop's own figures, or the defaults for them. */

@@ -186,7 +186,19 @@ const fastenerProperties: Properties = {
     thickness: property(shape.length, 'How thick one is.', 'thickness 4mm'),
     depth: property(shape.length, 'How deep its slot is cut in each part.', 'depth 12.3mm'),
     head: property(shape.length, 'Diameter of the head.', 'head 0.332in'),
-    price: property(price('each', '100', '1000'), 'What the shop pays.', 'price 4 USD per 100'),
+    price: property(price('each', '100', '1000', 'pack'), 'What the shop pays.', 'price 4 USD per 100'),
+    pack: property(shape.count, 'How many come in a pack: whole packs are bought.', 'pack 100'),
+    source,
+    note,
+};
+
+const coatingProperties: Properties = {
+    solids: property(shape.ratio, 'What is left of its volume when it is dry.', 'solids 32%'),
+    wet: property(shape.length, 'How thick one coat is while it is wet.', 'wet 4mil'),
+    dry: property(shape.length, 'How thick one coat is when it is dry; with the solids it says how thick it was wet.', 'dry 1.2mil'),
+    transfer: property(shape.ratio, 'How much of what leaves the gun stays on the work; all of it from a brush or a rag.', 'transfer 65%'),
+    price: property(price('gal', 'qt', 'litre', 'can'), 'What the shop pays.', 'price 62 USD per gal'),
+    can: property(shape.volume, 'How much is in a can: whole cans are bought.', 'can 1 gal'),
     source,
     note,
 };
@@ -246,6 +258,12 @@ export const factKinds: Readonly<Record<string, FactKind>> = {
             dowel: 'A round dowel.',
             bolt: 'A machine screw with its nut.',
         },
+    },
+    coating: {
+        doc: 'Something that is put on surfaces and dries there: a lacquer, an oil, a paint.',
+        example: 'coating Lacquer { solids 32%  wet 4mil  transfer 65%  price 62 USD per gal }',
+        called: 'a coating',
+        properties: coatingProperties,
     },
     bought: {
         doc: 'Something that is bought ready made: a hinge, a runner, a shelf pin.',

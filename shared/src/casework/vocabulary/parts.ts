@@ -1,5 +1,5 @@
 /** Kinds of parts: their edges, their faces, what they may say, and the sizes that can be asked of them. */
-import { choice, type DimensionName, dimensions, either, type Properties, property, type Shape, shape } from './row.js';
+import { choice, type DimensionName, dimensions, either, type Properties, property, type Shape, shape, thing } from './row.js';
 import { sentences } from './sentences.js';
 
 export interface PartKind {
@@ -23,6 +23,11 @@ const note = property(shape.text, 'Printed with the part.', 'note "figure runs u
 const grain = property(choice('length', 'width', 'none'), 'Which way the grain of the part runs.', 'grain length');
 const show = property(choice('outer', 'inner', 'both', 'none'), 'Which face is seen: the better one of the sheet.', 'show outer');
 const layers = property(shape.count, 'How many layers of its material are glued up.', 'layers 2');
+const finished = property(
+    either(thing('finish'), choice('none')),
+    'How its surfaces are finished; said of a case it holds for all parts in it that say nothing else.',
+    'finished none',
+);
 const thickness = property(shape.length, 'Its thickness, where it is not that of its material.', 'thickness 3/4in');
 const later = { built: false } as const;
 const angles: Properties = {
@@ -46,6 +51,7 @@ const common: Properties = {
     layers,
     grain,
     show,
+    finished,
     note,
     ...sentences,
     ...angles,
@@ -67,6 +73,7 @@ const assembly: Properties = {
         'anchor 64in high',
     ),
     clear,
+    finished,
     note,
     hinge: angles.hinge!,
     turn: angles.turn!,

@@ -34,8 +34,8 @@ export type Shape =
     | { readonly is: 'both'; readonly kind: string }
     /** A name that is given here, with what is said of it: `clamp Spring { count 24 }`. */
     | { readonly is: 'newName'; readonly properties: Properties }
-    /** `118 USD per sheet`; of a mass `75lb per pair` */
-    | { readonly is: 'rate'; readonly per: readonly string[]; readonly of: 'money' | 'mass' }
+    /** `118 USD per sheet`; of a mass `75lb per pair`; of a time `2 minutes per ft` */
+    | { readonly is: 'rate'; readonly per: readonly string[]; readonly of: 'money' | 'mass' | 'time' }
     /** A word and a value: `out 1 1/8in`. The word may be missing if `optional`. */
     | { readonly is: 'worded'; readonly words: readonly string[]; readonly value: Shape; readonly optional?: true }
     /** `through 17in at 14in, 13in at 40in`: a word, and depths, each at its place along a curve. */
@@ -85,6 +85,8 @@ export const shape = {
     force: { is: 'quantity', dimension: 'force' },
     pressure: { is: 'quantity', dimension: 'pressure' },
     density: { is: 'quantity', dimension: 'density' },
+    volume: { is: 'quantity', dimension: 'volume' },
+    time: { is: 'quantity', dimension: 'time' },
     count: { is: 'count' },
     text: { is: 'text' },
     truth: { is: 'truth' },
@@ -100,4 +102,5 @@ export const either = (...of: readonly Shape[]): Shape => ({ is: 'either', of })
 export const sizes = (count: number): Shape => ({ is: 'sizes', dimension: 'length', count });
 export const dimensions = (...words: readonly string[]): Shape => ({ is: 'dimensions', dimension: 'length', words });
 export const price = (...per: readonly string[]): Shape => ({ is: 'rate', per, of: 'money' });
+export const timePer = (...per: readonly string[]): Shape => ({ is: 'rate', per, of: 'time' });
 export const massPer = (...per: readonly string[]): Shape => ({ is: 'rate', per, of: 'mass' });

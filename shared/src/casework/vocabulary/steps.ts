@@ -38,7 +38,11 @@ export const recipeKinds: Readonly<Record<RecipeKindName, RecipeKind>> = {
         example: 'joint Fixed { screw #8 x 1 1/4in  spacing 5in  glue }',
         called: 'a joint',
     },
-    finish: { doc: 'What is put on a surface.', example: 'finish Oiled { }', called: 'a finish', built: false },
+    finish: {
+        doc: 'What is done to the surfaces of a part, in the order of work: sanding, and coats.',
+        example: 'finish Clear { sand #180; coat Lacquer count 3 }',
+        called: 'a finish',
+    },
 };
 
 const count = property(shape.count, 'How many in one joint.', 'count 2');
@@ -63,6 +67,7 @@ const row = (
 const edging = ['edging'] as const;
 const joint = ['joint'] as const;
 const both = ['edging', 'joint'] as const;
+const finish = ['finish'] as const;
 const later = { built: false, clauses: ['at', 'of', 'for', 'on'] } as const;
 
 export const stepKinds: Readonly<Record<string, StepKind>> = {
@@ -198,5 +203,11 @@ export const stepKinds: Readonly<Record<string, StepKind>> = {
     overlay: row('It closes over the front of its opening.', 'overlay', joint, later),
     cut: row('Take a shape out.', 'cut hole ShelfPin at 37mm behind front', both, later),
     box: row('Where a drawer box stands in its opening.', 'box gap 1/2in at sides', joint, later),
+    sand: row('Sand all that is finished, by the grit of the paper.', 'sand #180', finish, { value: shape.tradeSize }),
+    coat: row('Put on a coating.', 'coat Lacquer count 3', finish, {
+        value: thing('coating'),
+        valueRequired: true,
+        options: { count: property(shape.count, 'How many coats, one after the other.', 'count 3') },
+    }),
     half: row('Half-blind dovetails.', 'half-blind dovetail 1:7', joint, later),
 };

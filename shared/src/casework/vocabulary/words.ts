@@ -95,6 +95,7 @@ export const types: Readonly<Record<string, TypeOfValue>> = {
     Species: { doc: 'A species.', kinds: ['species'] },
     Joint: { doc: 'A joint.', kinds: ['joint'] },
     Edging: { doc: 'An edging.', kinds: ['edging'] },
+    Finish: { doc: 'A finish.', kinds: ['finish'] },
     Curve: { doc: 'A curve.', kinds: ['curve'] },
     Goods: { doc: 'Goods.', kinds: ['goods'] },
     Design: {

@@ -1,7 +1,7 @@
 /** The glue of all that is built, by the area on which it is spread. */
 import type { Casework } from '../../casework/index.js';
 import { formatNumber } from '../../quantity/index.js';
-import type { PrintStyle } from '../print-style.js';
+import { areaInWords, type PrintStyle } from '../print-style.js';
 import { type Row, textCell } from '../sheet.js';
 import { gluedArea } from './glued-area.js';
 import type { Lines } from './line.js';
@@ -13,10 +13,6 @@ export function glueLines(evaluated: Casework, print: PrintStyle): Lines {
     const heading = 'Glue';
     const { area, surfaces } = gluedArea(evaluated);
     if (area === 0) return { heading, lines: [], notes: [] };
-    const say = (squareMillimetres: number) =>
-        print.system === 'inch'
-            ? `${formatNumber(squareMillimetres / 304.8 ** 2, { decimals: 1, zeros: 'kept' })} ft2`
-            : `${formatNumber(squareMillimetres / 1e6, { decimals: 2, zeros: 'kept' })} m2`;
     const mass = (gramsPerSquareMetre: number) => {
         const grams = (area / 1e6) * gramsPerSquareMetre;
         return print.system === 'inch'
@@ -27,7 +23,7 @@ export function glueLines(evaluated: Casework, print: PrintStyle): Lines {
         group: textCell(heading),
         item: textCell('wood glue'),
         buy: textCell(`${mass(spread.least)} to ${mass(spread.most)} ${print.system === 'inch' ? 'oz' : 'g'}`),
-        use: textCell(surfaces.map(({ what, area: part }) => `${what} ${say(part)}`).join(', ')),
+        use: textCell(surfaces.map(({ what, area: part }) => `${what} ${areaInWords(part, print)}`).join(', ')),
     };
     const note =
         print.system === 'inch'

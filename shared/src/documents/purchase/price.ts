@@ -1,5 +1,5 @@
 /** What things cost: prices as the text states them, and amounts of money in whole cents. */
-import type { Casework, Measure } from '../../casework/index.js';
+import type { Casework, Measure, Thing } from '../../casework/index.js';
 import {
     currencyOf,
     dimension,
@@ -19,12 +19,21 @@ import {
 export interface Price {
     readonly amount: Measure;
     readonly per: string;
+    /** For how many of these, where it is not for one: `4 USD per 100`. */
+    readonly count?: number;
 }
 
 /** The price of a material or another thing; undefined where none is stated. */
 export function priceOf(casework: Casework, id: string): Price | undefined {
-    const value = casework.things.get(id)?.properties.get('price');
-    return value?.is === 'rate' ? { amount: value.amount, per: value.per } : undefined;
+    return rateIn(casework.things.get(id), 'price');
+}
+
+/** A property that is a rate. */
+export function rateIn(thing: Thing | undefined, name: string): Price | undefined {
+    const value = thing?.properties.get(name);
+    if (value?.is !== 'rate') return undefined;
+    const { amount, per, count } = value;
+    return { amount, per, ...(count === undefined ? {} : { count }) };
 }
 
 /** The unit that a price is for where it is one of length, area or volume: a board foot has two spellings. */
@@ -33,8 +42,8 @@ export function unitOfPrice({ per }: Price): Unit | undefined {
 }
 
 /** So many at a price, to the cent; a half goes up. */
-export function costOf(count: Real, { amount }: Price): Quantity {
-    const exact = quantity.nominal(quantity.scale(amount.quantity, count));
+export function costOf(count: Real, { amount, count: many = 1 }: Price): Quantity {
+    const exact = quantity.nominal(quantity.scale(amount.quantity, real.divide(count, Rational.of(many))));
     return quantity.round(exact, cent(exact)) ?? exact;
 }
 
@@ -60,12 +69,12 @@ export function sayMoney(of: Quantity): string {
 }
 
 /** `118.00 USD per sheet`; a price that is finer than a cent with all that it states. */
-export function sayPrice({ amount, per }: Price): string {
+export function sayPrice({ amount, per, count }: Price): string {
     const { quantity: of } = amount;
     const rounded = quantity.round(of, cent(of));
     const isWhole = rounded !== undefined && real.compare(rounded.value, of.value) === 0;
     const finer = `${formatNumber(of.value, { decimals: 6, zeros: 'dropped' })} ${currencyOf(of.dimension) ?? ''}`;
-    return `${isWhole ? sayMoney(of) : finer} per ${per}`;
+    return `${isWhole ? sayMoney(of) : finer} per ${count ?? per}`;
 }
 
 /** Whether a price is for a volume. */

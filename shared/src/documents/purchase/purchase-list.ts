@@ -5,27 +5,33 @@
  */
 import type { Casework } from '../../casework/index.js';
 import type { DocumentOptions } from '../document-options.js';
-import { countFasteners } from '../fastener-count.js';
 import { onlyBuilt } from '../only-built.js';
 import { type PrintStyle, printStyle } from '../print-style.js';
 import { projectFacts } from '../project-facts.js';
-import { type Column, type Group, type Sheet, textCell } from '../sheet.js';
+import type { Column, Group, Sheet } from '../sheet.js';
+import { fastenerLines } from './fastener-lines.js';
+import { finishLines } from './finish-lines.js';
 import { glueLines } from './glue.js';
 import type { Line, Lines } from './line.js';
 import { sayMoney, sumsOf } from './price.js';
 import { boardLines, sheetLines } from './stock-lines.js';
 
+/** Everything that is bought for all that is built, group by group; groups of nothing are left out. */
+export function purchasedGroups(evaluated: Casework, print: PrintStyle): readonly Lines[] {
+    return [
+        sheetLines(evaluated, print),
+        boardLines(evaluated, print),
+        fastenerLines(onlyBuilt(evaluated), print),
+        glueLines(evaluated, print),
+        finishLines(evaluated, print),
+    ].filter(({ lines }) => lines.length > 0);
+}
+
 /** What is bought for all that is built; undefined where that is nothing. */
 export function purchaseList(evaluated: Casework, options: Pick<DocumentOptions, 'units'>): Sheet | undefined {
     const casework = onlyBuilt(evaluated);
     const print = printStyle(casework, options);
-    const groups = [
-        sheetLines(evaluated, print),
-        boardLines(evaluated, print),
-        fastenerLines(casework, print),
-        glueLines(evaluated, print),
-    ];
-    const bought = groups.filter(({ lines }) => lines.length > 0);
+    const bought = purchasedGroups(evaluated, print);
     if (bought.length === 0) return undefined;
     return {
         kind: 'purchase',
@@ -59,25 +65,4 @@ function notesOf(lines: readonly Line[]): readonly string[] {
         ...(unpriced.length > 0 ? [`Without a price here: ${unpriced.join(', ')}.`] : []),
         'Offcuts on the rack, spare pieces and what goes wrong are not in it.',
     ];
-}
-
-function fastenerLines(casework: Casework, print: PrintStyle): Lines {
-    const heading = 'Fasteners';
-    const lines = countFasteners(casework, print).map(
-        ({ name, count, joints }): Line => ({
-            row: {
-                group: textCell(heading),
-                item: textCell(name),
-                count: count === undefined ? { is: 'unknown' } : { is: 'count', count },
-                use: textCell(joints.join(', ')),
-            },
-            unpriced: name,
-        }),
-    );
-    const isUnknown = lines.some(({ row }) => row.count?.is === 'unknown');
-    return {
-        heading,
-        lines,
-        notes: isUnknown ? ['How many are taken is not known where a joint says neither a count nor a spacing.'] : [],
-    };
 }

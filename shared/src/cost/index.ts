@@ -1,0 +1,2 @@
+/** What work and materials come to: coatings by area, times of operations, and the build-up of a price. Knows no cases and no documents. */
+export { coverage, dryFilm, liquidFor, wetFilm } from './coverage.js';
