@@ -7,6 +7,7 @@ import { explain } from './commands/explain.js';
 import { type FormatOptions, format } from './commands/format.js';
 import { why } from './commands/why.js';
 import { CouldNotRun } from './could-not-run.js';
+import { readDate } from './date.js';
 import { type ExitCode, exitCode } from './exit-code.js';
 import { readSpacing } from './spacing.js';
 import { type Terminal, tellCouldNotRun } from './terminal.js';
@@ -121,6 +122,9 @@ const addBuild: AddCommand = (program, terminal, end) => {
                 '--spacing <LENGTH>',
                 'from one offset of a curve to the next, such as 2in or 50mm (default: 2in for inches, 50mm for mm)',
             ).argParser(readSpacing),
+        )
+        .addOption(
+            new Option('--date <DATE>', 'the date of a quote, such as 2026-12-01 (default: a quote without one)').argParser(readDate),
         )
         .action(async (file: string, options: BuildOptions) => end(await build(file, options, terminal)));
 };

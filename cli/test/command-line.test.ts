@@ -65,7 +65,7 @@ describe('a wrong argument is told', () => {
         ['check --format= a.case', 'casewright: a format of findings is missing\n    there is `text`, `json` and `sarif`\n'],
         [
             'build --only cutlist,model a.case',
-            'casewright: `cutlist` is not a document\n    did you mean `cut-list`?\n    there is `cut-list`, `materials`, `sheets`, `joinery`, `curves`, `fairness`, `offsets`, `templates`, `cauls`, `strength`, `boards`, `purchase` and `model`\n',
+            'casewright: `cutlist` is not a document\n    did you mean `cut-list`?\n    there is `cut-list`, `materials`, `sheets`, `joinery`, `curves`, `fairness`, `offsets`, `templates`, `cauls`, `strength`, `boards`, `purchase`, `costing`, `quote` and `model`\n',
         ],
         [
             'build --format csv, a.case',

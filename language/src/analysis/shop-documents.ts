@@ -12,6 +12,8 @@ export interface DocumentStyle extends WriteOptions {
     readonly units?: 'in' | 'mm';
     /** From one offset of a curve to the next, in millimetres; 2in or 50mm if it is not given. */
     readonly spacing?: number;
+    /** The date of a quote, `2026-12-01`. */
+    readonly date?: string;
     /** Loads the kernel of solids, for documents that are made of them; without it they have none. */
     readonly solidKernel?: () => Promise<SolidKernel>;
 }
@@ -101,12 +103,13 @@ export async function makeDocuments(
 async function optionsFor(
     analysis: Analysis,
     wanted: readonly WantedDocument[],
-    { units, spacing, solidKernel }: DocumentStyle,
+    { units, spacing, date, solidKernel }: DocumentStyle,
 ): Promise<DocumentOptions> {
     const solids = wanted.some(({ kind }) => kind.wantsSolids) && solidKernel ? await solidsFor(analysis, solidKernel) : undefined;
     return {
         ...(units ? { units } : {}),
         ...(spacing === undefined ? {} : { spacing }),
+        ...(date === undefined ? {} : { date }),
         ...(solids ? { solids } : {}),
         locate: (span) => {
             const { file, line, column } = analysis.locate(span);

@@ -101,11 +101,13 @@ export class PropertyCollector {
         }
         const at: Place[] = own.flatMap((clause) => (clause.$type === 'AtClause' ? lowerPlaces(file, clause.places, span) : []));
         const of = own.find((clause) => clause.$type === 'OfClause');
+        const instead = own.find((clause) => clause.$type === 'ForClause');
         return {
             name,
             ...(value === undefined ? {} : { value }),
             at,
             ...(of ? { of: lowerExpression(file, of.target, span) } : {}),
+            ...(instead ? { for: lowerExpression(file, instead.target, span) } : {}),
             properties: this.inBraces(node, name, row),
             span,
             nameSpan,

@@ -1,3 +1,4 @@
+export { withAlternative } from './construct/alternatives.js';
 export { BuiltBefore } from './construct/built-before.js';
 export { type ConstructOptions, construct } from './construct/construct.js';
 export * from './design/design.js';

@@ -13,6 +13,8 @@ import { modelScene } from './model-scene.js';
 import { offsetTable } from './offset-table.js';
 import { onlyBuilt } from './only-built.js';
 import { purchaseList } from './purchase/purchase-list.js';
+import { costingSheet } from './quote/costing-sheet.js';
+import { quoteSheet } from './quote/quote-sheet.js';
 import { sheetLayouts } from './sheets/sheet-layouts.js';
 import type { ShopDocument } from './shop-document.js';
 import { strengthSheet } from './strength/strength-sheet.js';
@@ -36,6 +38,8 @@ export interface DocumentKind {
         | 'strength'
         | 'boards'
         | 'purchase'
+        | 'costing'
+        | 'quote'
         | 'model';
     readonly title: string;
     /** One sentence: what it is for. */
@@ -53,6 +57,7 @@ export interface DocumentKind {
 }
 
 const nothingCurved = 'no flat part of it follows a curve';
+const withoutPrices = 'neither its shop nor its project says a `labor`, an `overhead`, a `margin` or a `tax`';
 const withoutCurve = 'nothing of it follows a curve';
 
 /** The documents in the order in which they are written. */
@@ -182,6 +187,31 @@ export const documentKinds: readonly DocumentKind[] = [
         missing: 'nothing of it is bought by sheets, boards or number',
         make: (casework, options) => {
             const sheet = purchaseList(casework, options);
+            return sheet && { is: 'sheet', sheet };
+        },
+    },
+    {
+        kind: 'costing',
+        title: 'Costing',
+        description:
+            'What the project costs, line by line, with hours, overhead and margin, and how its price is made: for the shop alone.',
+        formats: ['md', 'csv', 'json'],
+        fileName: 'costing',
+        missing: withoutPrices,
+        make: (casework, options) => {
+            const sheet = costingSheet(casework, options);
+            return sheet && { is: 'sheet', sheet };
+        },
+    },
+    {
+        kind: 'quote',
+        title: 'Quote',
+        description: 'What is made and what it costs, for the client: without the hours, costs and shares of the shop.',
+        formats: ['md', 'csv', 'json'],
+        fileName: 'quote',
+        missing: withoutPrices,
+        make: (casework, options) => {
+            const sheet = quoteSheet(casework, options);
             return sheet && { is: 'sheet', sheet };
         },
     },

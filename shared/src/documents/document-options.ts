@@ -8,6 +8,8 @@ export interface DocumentOptions {
     readonly units?: 'in' | 'mm';
     /** Between the offsets of a curve, in millimetres; 2in or 50mm where it is not given. */
     readonly spacing?: number;
+    /** The date of a quote, `2026-12-01` (ISO 8601); a quote without it has none. */
+    readonly date?: string;
     /** Where a span is in the text. Casework knows offsets only. */
     readonly locate: Locate;
     /** What the rules found in the casework, to be passed on. */

@@ -28,7 +28,7 @@ export {
 export { type CaulLoad, type CaulSection, caulCrown, caulLoad, clampPressure } from './caul.js';
 export { gluePressure, type PressureRange } from './glue-pressure.js';
 export { fitOf, type GoodsFit, type PartLoad, type RoomOnPart, roomOn, sizeOfGoods, standardGravity } from './loads.js';
-export { densityOf, massOfPart, shareUnderCurve } from './mass.js';
+export { curvedFront, densityOf, massOfPart, shareUnderCurve } from './mass.js';
 export {
     climateOf,
     type HeldAcross,

@@ -216,6 +216,8 @@ test('every kind of document has its own name and file name, and a title', () =>
         ['strength', 'md', 'csv', 'json'],
         ['boards', 'md', 'csv', 'json', 'svg'],
         ['purchase', 'md', 'csv', 'json'],
+        ['costing', 'md', 'csv', 'json'],
+        ['quote', 'md', 'csv', 'json'],
         ['model', 'json', 'glb'],
     ]);
     expect(new Set(documentKinds.map(({ fileName }) => fileName)).size).toBe(documentKinds.length);

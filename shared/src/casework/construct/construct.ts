@@ -3,6 +3,7 @@ import { type Box, boxAround } from '../../geometry/index.js';
 import type { Design, LetDeclaration } from '../design/design.js';
 import type { Assembly, Casework, ProjectModel, RouteModel, ThingValue } from '../model/casework.js';
 import { allowanceInFile } from './allowances.js';
+import { alternativesOf } from './alternatives.js';
 import { buildsOf, isOfFile } from './builds.js';
 import type { BuiltBefore } from './built-before.js';
 import { type BuiltCase, builtCase, furnishedCase, nameOfBuild, withJointsFrom } from './built-case.js';
@@ -163,6 +164,8 @@ function projectOf(construction: Construction): { readonly project?: ProjectMode
     const [client, revision] = [text('client'), text('revision')];
     const [sag, climate] = [thing?.properties.get('sag'), thing?.properties.get('climate')];
     const route = routeOf(thing?.properties.get('route'));
+    const alternatives = alternativesOf(construction, declaration);
+    const terms = declaration.properties.flatMap(({ name, value }) => (name === 'terms' && value?.is === 'text' ? [value.text] : []));
     const project: ProjectModel = {
         title: declaration.title ?? declaration.name,
         units: units?.is === 'word' && units.word === 'mm' ? 'mm' : 'in',
@@ -172,6 +175,9 @@ function projectOf(construction: Construction): { readonly project?: ProjectMode
         ...(sag?.is === 'measure' ? { sag: sag.measure } : {}),
         ...(route ? { route } : {}),
         ...(climate?.is === 'measures' ? { climate: climate.measures } : {}),
+        ...(terms.length > 0 ? { terms } : {}),
+        ...(alternatives.length > 0 ? { alternatives } : {}),
+        ...(thing ? { thing } : {}),
     };
     return { project };
 }

@@ -199,6 +199,8 @@ export interface Property {
     /** `from 17in at bottom`: the places that belong to the property. */
     readonly at: readonly Place[];
     readonly of?: Expression;
+    /** `take Oak for Walnut` */
+    readonly for?: Expression;
     readonly properties: readonly Property[];
     readonly span: Span;
     readonly nameSpan: Span;

@@ -60,6 +60,20 @@ export interface ProjectModel {
     /** The way into the house. */
     readonly route?: RouteModel;
     readonly notes: readonly string[];
+    /** What a quote says besides its price, a sentence each. */
+    readonly terms?: readonly string[];
+    /** The same built of other things. */
+    readonly alternatives?: readonly Alternative[];
+    /** All that it states. */
+    readonly thing?: Thing;
+}
+
+/** The same project with other things in it. */
+export interface Alternative {
+    readonly name: string;
+    /** Declaration ids: what is taken, and for what. */
+    readonly takes: readonly { readonly taken: string; readonly instead: string }[];
+    readonly span: Span;
 }
 
 /** The way into the house, as the project declares it. */

@@ -1,5 +1,5 @@
 /** Properties of the workshop and what is around a design: the shop, the project, the site, the way in, what is bought. */
-import { choice, dimensions, either, listOf, massPer, type Properties, price, property, shape, sizes, thing } from './row.js';
+import { choice, dimensions, either, listOf, massPer, type Properties, price, property, shape, sizes, thing, timePer } from './row.js';
 import { sentences } from './sentences.js';
 
 export const routeProperties: Properties = {
@@ -7,6 +7,30 @@ export const routeProperties: Properties = {
     corner: property(sizes(2), 'Where two halls meet square: how wide the one and the other is.', 'corner 36in x 42in', { repeats: true }),
     ceiling: property(shape.length, 'The lowest ceiling on the way.', 'ceiling 8ft'),
     stair: property(shape.length, 'The narrowest stair on the way.', 'stair 34in'),
+};
+
+/** Said by the shop for all its work, and by a project for itself. */
+const pricing: Properties = {
+    overhead: property(
+        shape.ratio,
+        'What rent, machines and the telephone add to the cost, as a share of materials and labour together.',
+        'overhead 18%',
+    ),
+    margin: property(
+        shape.ratio,
+        'The share of the price that is profit: at `margin 20%` what costs 80 is sold for 100. It is below 100 %.',
+        'margin 20%',
+    ),
+    tax: property(shape.ratio, 'Tax on the price.', 'tax 8%'),
+};
+
+const alternative: Properties = {
+    take: property(
+        thing('material', 'species', 'coating', 'finish', 'edging', 'joint', 'fastener', 'bought'),
+        'What is taken, and for what of the same kind.',
+        'take Oak for Walnut',
+        { clauses: ['for'], repeats: true },
+    ),
 };
 
 export const projectProperties: Properties = {
@@ -21,6 +45,17 @@ export const projectProperties: Properties = {
     ),
     route: property({ is: 'block', properties: routeProperties }, 'The way into the house.', 'route { doorway 32in x 80in   ceiling 8ft }'),
     match: sentences.match!,
+    ...pricing,
+    validity: property(shape.time, 'How long the quote is valid.', 'validity 30 days'),
+    terms: property(shape.text, 'Terms of the quote, a sentence each.', 'terms "Half with the order, half on delivery."', {
+        repeats: true,
+    }),
+    alternative: property(
+        { is: 'newName', properties: alternative },
+        'The same built of other things: the quote says what it would cost.',
+        'alternative InOak { take Oak for Walnut }',
+        { repeats: true },
+    ),
 };
 
 export const siteProperties: Properties = {
@@ -74,6 +109,24 @@ const caul: Properties = {
     force: property(shape.force, 'What the clamp at each end gives.', 'force 1000 lbf'),
 };
 
+const each = (doc: string, example: string) => property(shape.time, doc, example);
+const times: Properties = {
+    sheet: each('To bring one sheet to the saw.', 'sheet 10 minutes'),
+    cut: each('One cut at the saw, with setting the fence.', 'cut 2 minutes'),
+    board: each('To joint and plane one board.', 'board 20 minutes'),
+    lamination: each('To glue up one board of layers.', 'lamination 30 minutes'),
+    template: each('To cut one edge to a curve.', 'template 25 minutes'),
+    band: property(timePer('ft', 'm'), 'To glue on a band or nosing and trim it.', 'band 4 minutes per ft'),
+    slot: each('One dado, groove, rabbet, mortise or corner cut.', 'slot 5 minutes'),
+    biscuit: each('One slot for a biscuit.', 'biscuit 1 minute'),
+    pocket: each('One pocket.', 'pocket 0.5 minutes'),
+    hole: each('One hole for a dowel or a pin.', 'hole 0.5 minutes'),
+    screw: each('To bore for one screw, nail or bolt and drive it.', 'screw 0.5 minutes'),
+    part: each('To fit one part and put it where it belongs.', 'part 10 minutes'),
+    sand: property(timePer('ft2', 'm2'), 'To sand once.', 'sand 1 minute per ft2'),
+    coat: property(timePer('ft2', 'm2'), 'To put one coat on.', 'coat 0.5 minutes per ft2'),
+};
+
 export const shopProperties: Properties = {
     kerf: property(shape.length, 'Width of the saw cut.', 'kerf 1/8in'),
     trim: property(
@@ -112,6 +165,13 @@ export const shopProperties: Properties = {
     tilt: property(shape.angle, 'How far the blade of the table saw tilts.', 'tilt 45deg'),
     lift: property(shape.mass, 'What one person lifts.', 'lift 50lb'),
     labor: property(price('hour'), 'What an hour costs.', 'labor 65 USD per hour'),
+    times: property(
+        { is: 'block', properties: times },
+        'How long each operation takes; what is not stated is a default of this tool without a source.',
+        'times { sheet 12 minutes   cut 2 minutes   band 5 minutes per ft }',
+    ),
+    glue: property(price('lb', 'oz', 'kg'), 'What wood glue costs.', 'glue 5 USD per lb'),
+    ...pricing,
 };
 
 export const boughtProperties: Properties = {

@@ -40,6 +40,7 @@ export function finishLines(evaluated: Casework, print: PrintStyle): Lines {
     return {
         heading,
         lines,
+        unknown: unknown.length === 0 ? [] : [`the finished surface of ${unknown.join(', ')} is not known`],
         notes: unknown.length === 0 ? notes : [...notes, `Not counted, since their sizes are not known: ${unknown.join(', ')}.`],
     };
 }

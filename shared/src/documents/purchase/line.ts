@@ -15,6 +15,8 @@ export interface Lines {
     readonly heading: string;
     readonly lines: readonly Line[];
     readonly notes: readonly string[];
+    /** What has to be bought besides and is not in the lines, each as the end of a sentence. */
+    readonly unknown?: readonly string[];
 }
 
 /**

@@ -24,14 +24,14 @@ export function purchasedGroups(evaluated: Casework, print: PrintStyle): readonl
         fastenerLines(onlyBuilt(evaluated), print),
         glueLines(evaluated, print),
         finishLines(evaluated, print),
-    ].filter(({ lines }) => lines.length > 0);
+    ].filter(({ lines, unknown = [] }) => lines.length + unknown.length > 0);
 }
 
 /** What is bought for all that is built; undefined where that is nothing. */
 export function purchaseList(evaluated: Casework, options: Pick<DocumentOptions, 'units'>): Sheet | undefined {
     const casework = onlyBuilt(evaluated);
     const print = printStyle(casework, options);
-    const bought = purchasedGroups(evaluated, print);
+    const bought = purchasedGroups(evaluated, print).filter(({ lines }) => lines.length > 0);
     if (bought.length === 0) return undefined;
     return {
         kind: 'purchase',

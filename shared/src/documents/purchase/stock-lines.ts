@@ -1,12 +1,14 @@
 /** Sheets and boards, by their layouts. */
 import type { Casework, Measure } from '../../casework/index.js';
 import { formatNumber, quantity, Rational, type Real, real } from '../../quantity/index.js';
-import { thingName, wordOf } from '../../strength/index.js';
+import { isSolidWood, thingName, wordOf } from '../../strength/index.js';
 import { clearYield } from '../boards/board-feet.js';
 import { boardVolume } from '../boards/board-jobs.js';
 import { boardSizeInWords } from '../boards/board-words.js';
 import { type LaidOutBoards, laidOutBoards } from '../boards/laid-out-boards.js';
 import { materialDetails } from '../material-words.js';
+import { onlyBuilt } from '../only-built.js';
+import { piecesByMaterial } from '../pieces-by-material.js';
 import { asBought, type PrintStyle } from '../print-style.js';
 import { type Row, textCell } from '../sheet.js';
 import { type LaidOutSheets, laidOutSheets } from '../sheets/laid-out-sheets.js';
@@ -17,13 +19,25 @@ import { isByVolume, type Price, priceOf, unitOfPrice } from './price.js';
 export function sheetLines(evaluated: Casework, print: PrintStyle): Lines {
     const heading = 'Sheets';
     const notes: string[] = [];
+    const unknown: string[] = [];
     const lines = laidOutSheets(evaluated).flatMap((found) => {
         const left = found.layout.unplaced.reduce((sum, number) => sum + number, 0);
         const name = thingName(evaluated, found.of.material);
-        if (left > 0) notes.push(`Of ${name} ${left} of the pieces fit on none of its sheets: what they take is not in the list.`);
+        if (left > 0) {
+            notes.push(`Of ${name} ${left} of the pieces fit on none of its sheets: what they take is not in the list.`);
+            unknown.push(`of ${name} ${left} of the pieces fit on none of its sheets`);
+        }
+        const { length: sizeless } = found.of.unknown;
+        if (sizeless > 0) unknown.push(`of ${name} the sizes of ${sizeless} of the pieces are not known`);
         return sheetsOf(found, evaluated, print, heading);
     });
-    return { heading, lines, notes };
+    const laidOut = new Set(laidOutSheets(evaluated).map(({ of }) => of.material));
+    for (const [material] of piecesByMaterial(onlyBuilt(evaluated))) {
+        const thing = evaluated.things.get(material);
+        if (laidOut.has(material) || (thing && isSolidWood(thing))) continue;
+        unknown.push(`how much of ${thingName(evaluated, material)} to buy is not known: it says no \`sheet\``);
+    }
+    return { heading, lines, notes, unknown };
 }
 
 function sheetsOf({ of, layout }: LaidOutSheets, casework: Casework, print: PrintStyle, heading: string): readonly Line[] {
@@ -59,12 +73,18 @@ export function boardLines(evaluated: Casework, print: PrintStyle): Lines {
     const notes: string[] = [];
     const { laidOut, without } = laidOutBoards(evaluated);
     const lines = laidOut.flatMap((found) => boardsOf(found, evaluated, print, { heading, notes }));
+    const unknown: string[] = [];
+    for (const { of, layout } of laidOut) {
+        const left = layout.unplaced.reduce((sum, number) => sum + number, 0) + of.unknown.length;
+        if (left > 0) unknown.push(`of ${thingName(evaluated, of.material)} ${left} of the pieces are got out of none of its boards`);
+    }
     for (const material of without) {
+        unknown.push(`how much of ${thingName(evaluated, material)} to buy is not known`);
         notes.push(
             `How much of ${thingName(evaluated, material)} to buy is not known: it does not say its \`rough\` thickness and the \`boards\` it comes in.`,
         );
     }
-    return { heading, lines, notes };
+    return { heading, lines, notes, unknown };
 }
 
 function boardsOf(
