@@ -75,9 +75,11 @@ describe('a stand', async () => {
         expect(glue!.use).toBe(`joints ${((2 * 0.75 * 10) / 144).toFixed(1)} ft2, layers ${between.toFixed(1)} ft2`);
         // usual single spread 35 to 50 lb per 1000 ft2 (common practice, no source); a pound has 16 ounces
         const ounces = (pounds: number) => ((between + 15 / 144) * pounds * 16) / 1000;
-        const [least, most] = String(glue!.buy).match(/\d+/g)!.map(Number);
-        expect(Math.abs(least! - ounces(35))).toBeLessThan(0.6);
-        expect(Math.abs(most! - ounces(50))).toBeLessThan(0.6);
+        const [least, most] = String(glue!.buy)
+            .match(/[\d.]+/g)!
+            .map(Number);
+        expect(Math.abs(least! - ounces(35))).toBeLessThan(0.1);
+        expect(Math.abs(most! - ounces(50))).toBeLessThan(0.1);
     });
 
     it('says what it comes to, and what has no price', () => {

@@ -24,6 +24,7 @@ test('the tour has samples', () => {
 describe.each(samples.map((sample) => [`line ${sample.line}, ${sample.heading}`, sample] as const))('%s', (_, sample) => {
     const commands = sample.claims.filter((claim) => claim.is === 'command');
     const sizes = sample.claims.filter((claim) => claim.is === 'size');
+    const documents = sample.claims.filter((claim) => claim.is === 'document');
     const rows = sample.claims.filter((claim) => claim.is === 'row');
 
     if (!commands.some(({ words }) => words[0] === 'check')) {
@@ -41,6 +42,12 @@ describe.each(samples.map((sample) => [`line ${sample.line}, ${sample.heading}`,
     }
     for (const { words, prints } of commands) {
         test(`$ casewright ${words.join(' ')}`, () => expect(casewright(sample, words)).toBe(prints));
+    }
+    for (const { line, name, text } of documents) {
+        test(`${name} has these words`, () => {
+            casewright(sample, commands.findLast((command) => command.line < line)?.words ?? []);
+            expect(readFileSync(path.join(folderOf(sample), 'out', path.parse(sample.file).name, name), 'utf8')).toBe(text);
+        });
     }
     if (rows.length > 0) {
         test('has these rows in its cut list', () => {

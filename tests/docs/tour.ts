@@ -6,6 +6,8 @@
  *     ```sizes      what comes out: `Bookcase.top = 30in x 12in x 3/4in`, or `Bookcase.top.length = 30in`
  *     ```console    a command after `$`, and below it what it prints
  *
+ *     ```markdown   a document, by its name: `markdown quote.md`. The command before it has written it, word for word
+ *
  * and a table whose first column is `Part` holds rows of the cut list.
  */
 
@@ -23,6 +25,7 @@ export interface Sample {
 export type Claim =
     | { readonly is: 'size'; readonly line: number; readonly path: string; readonly says: string }
     | { readonly is: 'command'; readonly line: number; readonly words: readonly string[]; readonly prints: string }
+    | { readonly is: 'document'; readonly line: number; readonly name: string; readonly text: string }
     | { readonly is: 'row'; readonly line: number; readonly text: string };
 
 interface Fence {
@@ -86,6 +89,8 @@ function claimsOf({ line, info, text }: Fence): readonly Claim[] {
         const words = [...command.matchAll(/'([^']*)'|(\S+)/g)].map(([, quoted, plain]) => quoted ?? plain ?? '');
         return [{ is: 'command', line, words, prints: lines.slice(1).join('\n') }];
     }
+    const document = /^markdown (\S+)$/.exec(info)?.[1];
+    if (document !== undefined) return [{ is: 'document', line, name: document, text }];
     throw new Error(`line ${line}: nobody knows what to do with \`\`\`${info}`);
 }
 

@@ -17,7 +17,7 @@ export function glueLines(evaluated: Casework, print: PrintStyle): Lines {
     const mass = (gramsPerSquareMetre: number) => {
         const grams = (area / 1e6) * gramsPerSquareMetre;
         return print.system === 'inch'
-            ? formatNumber(grams / 28.349523125, { decimals: 0, zeros: 'kept' })
+            ? formatNumber(grams / 28.349523125, { decimals: 1, zeros: 'kept' })
             : formatNumber(grams, { decimals: 0, zeros: 'kept' });
     };
     const row: Row = {
