@@ -75,7 +75,10 @@ describe('a wrong argument is told', () => {
             'build --paper a5 a.case',
             'casewright: `a5` is not a size of paper\n    did you mean `a4`?\n    there is `a4`, `a3`, `a2`, `a1`, `a0`, `letter`, `legal` and `tabloid`\n',
         ],
-        ['build --date 1/12/2026 a.case', 'casewright: `1/12/2026` is no date\n    write year, month and day, such as `--date 2026-12-01`\n'],
+        [
+            'build --date 1/12/2026 a.case',
+            'casewright: `1/12/2026` is no date\n    write year, month and day, such as `--date 2026-12-01`\n',
+        ],
         [
             'build --date 2026-02-30 a.case',
             'casewright: there is no 2026-02-30 in the calendar\n    write year, month and day, such as `--date 2026-12-01`\n',

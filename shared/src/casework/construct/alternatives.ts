@@ -1,5 +1,5 @@
 /** The same project built of other things: which are taken for which. */
-import type { Design, Expression, FactDeclaration, Property } from '../design/design.js';
+import type { Declaration, Design, Expression, FactDeclaration, Property } from '../design/design.js';
 import type { Alternative } from '../model/casework.js';
 import type { Construction } from './construction.js';
 
@@ -59,9 +59,27 @@ export function withAlternative(design: Design, { takes }: Alternative): Design 
         }
         const copied = declarations.get(taken);
         if (copied) declarations.set(instead, { ...copied, id: instead });
+        changeRack(declarations, taken, instead);
     }
     const { project } = design;
     if (!project) return { ...design, declarations };
     const alone = { ...project, properties: project.properties.filter(({ name }) => name !== 'alternative') };
     return { ...design, declarations: declarations.set(project.id, alone), project: alone };
+}
+
+/** What stands on the rack stays what it is: offcuts of the one serve now where the other stood, and those of the other do not. */
+function changeRack(declarations: Map<string, Declaration>, taken: string, instead: string): void {
+    for (const [id, offcut] of declarations) {
+        if (offcut.is !== 'fact' || offcut.kind !== 'offcut') continue;
+        const isOf = (material: string) =>
+            offcut.properties.some(({ name, value }) => name === 'material' && value?.is === 'name' && value.id === material);
+        if (isOf(instead)) declarations.delete(id);
+        if (!isOf(taken)) continue;
+        const properties = offcut.properties.map((property) =>
+            property.name === 'material' && property.value?.is === 'name'
+                ? { ...property, value: { ...property.value, id: instead } }
+                : property,
+        );
+        declarations.set(id, { ...offcut, properties });
+    }
 }

@@ -56,8 +56,8 @@ export function construct(design: Design, { keepValues = false, before }: Constr
     return casework;
 }
 
-/** Kinds of things that are not found by their name: a joint says `screw #8`, whatever the fastener is called. */
-const foundBySize: ReadonlySet<string> = new Set(['fastener']);
+/** Kinds of things that are not found by their name: a joint says `screw #8`, whatever the fastener is called, and a layout takes any offcut. */
+const foundBySize: ReadonlySet<string> = new Set(['fastener', 'offcut']);
 
 /** What stands by itself in the file: its things and values are known, and what is wrong with them is found, whether a case uses them or not. */
 function evaluateFile(construction: Construction): void {

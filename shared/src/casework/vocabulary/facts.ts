@@ -203,6 +203,13 @@ const coatingProperties: Properties = {
     note,
 };
 
+const offcutProperties: Properties = {
+    material: property(thing('material'), 'The panel that it is of.', 'material WalnutPly', { required: true }),
+    size: property(sizes(2), 'Its size, width by length as of a sheet: its edges are sawn.', 'size 22in x 40in', { required: true }),
+    count: property(shape.count, 'How many there are of it; one where nothing is said.', 'count 2'),
+    note,
+};
+
 export const factKinds: Readonly<Record<string, FactKind>> = {
     material: {
         doc: 'Something parts are made of: sheet goods or boards.',
@@ -264,6 +271,12 @@ export const factKinds: Readonly<Record<string, FactKind>> = {
         example: 'coating Lacquer { solids 32%  wet 4mil  transfer 65%  price 62 USD per gal }',
         called: 'a coating',
         properties: coatingProperties,
+    },
+    offcut: {
+        doc: 'What is left of a sheet and stands on the rack: layouts take it before a sheet is bought.',
+        example: 'offcut W7 { material WalnutPly  size 22in x 40in }',
+        called: 'an offcut',
+        properties: offcutProperties,
     },
     bought: {
         doc: 'Something that is bought ready made: a hinge, a runner, a shelf pin.',

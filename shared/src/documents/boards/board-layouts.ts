@@ -68,7 +68,7 @@ function layOut({ of, layout }: LaidOutBoards, casework: Casework, print: PrintS
         patterns: patternsOf(layout.sheets),
         names,
         stockInWords: of.sizes.map((size) => `Board ${boardSizeInWords(size, print)}, its ends and edges cut off`),
-        trim: 0,
+        trims: [],
         hasGrain: true,
         print,
     };

@@ -63,6 +63,6 @@ function notesOf(lines: readonly Line[]): readonly string[] {
     return [
         ...(sums.length > 0 ? [`What has a price comes to ${sums.map(sayMoney).join(' and ')}, without tax and delivery.`] : []),
         ...(unpriced.length > 0 ? [`Without a price here: ${unpriced.join(', ')}.`] : []),
-        'Offcuts on the rack, spare pieces and what goes wrong are not in it.',
+        'Spare pieces and what goes wrong are not in it.',
     ];
 }

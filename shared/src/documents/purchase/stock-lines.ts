@@ -41,7 +41,7 @@ export function sheetLines(evaluated: Casework, print: PrintStyle): Lines {
 }
 
 function sheetsOf({ of, layout }: LaidOutSheets, casework: Casework, print: PrintStyle, heading: string): readonly Line[] {
-    const { material, sizes } = of;
+    const { material, sizes, offcuts } = of;
     const price = priceOf(casework, material);
     return sizes.flatMap(([width, length], stock): Line[] => {
         const count = layout.sheets.filter((sheet) => sheet.stock === stock).length;
@@ -53,9 +53,11 @@ function sheetsOf({ of, layout }: LaidOutSheets, casework: Casework, print: Prin
             details: textCell(materialDetails(casework.things.get(material), print)),
             size: textCell(size),
             count: { is: 'count', count },
-            buy: textCell(count === 1 ? '1 sheet' : `${count} sheets`),
         };
-        return [priced(row, thingName(casework, material), price, price && sheetsAtPrice(count, [width, length], price))];
+        const onRack = offcuts[stock];
+        if (onRack !== undefined) return [{ row: { ...row, details: textCell(`offcut ${onRack}`), buy: textCell('from the rack') } }];
+        const bought = { ...row, buy: textCell(count === 1 ? '1 sheet' : `${count} sheets`) };
+        return [priced(bought, thingName(casework, material), price, price && sheetsAtPrice(count, [width, length], price))];
     });
 }
 

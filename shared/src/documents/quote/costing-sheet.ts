@@ -51,7 +51,7 @@ function purchaseGroups({ purchases }: Costing): readonly Group[] {
             : [
                   {
                       heading,
-                      rows: lines.map(({ row }): Row => {
+                      rows: lines.map(({ row, unpriced }): Row => {
                           const { item, size, buy, count, price, cost } = row;
                           return {
                               group: textCell(heading),
@@ -59,7 +59,7 @@ function purchaseGroups({ purchases }: Costing): readonly Group[] {
                               ...(size ? { details: size } : {}),
                               ...(buy || count ? { amount: buy ?? count! } : {}),
                               ...(price ? { each: price } : {}),
-                              cost: cost ?? { is: 'unknown' },
+                              cost: cost ?? (unpriced === undefined ? textCell('') : { is: 'unknown' }),
                           };
                       }),
                       notes: [],
@@ -171,7 +171,7 @@ export function difference(one: Priced | undefined, other: Priced | undefined): 
 
 function notesOf({ price }: Costing): readonly string[] {
     return [
-        'Offcuts on the rack, spare pieces and what goes wrong are not in it.',
+        'Spare pieces and what goes wrong are not in it.',
         ...(price ? ['A margin is a share of the price, not of the cost: at 20 % what costs 80 is sold for 100.'] : []),
     ];
 }

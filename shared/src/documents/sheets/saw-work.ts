@@ -21,8 +21,8 @@ export interface SawWork {
     readonly names: readonly string[];
     /** By stock size, the start of a sentence: `Sheet 48in x 96in`. */
     readonly stockInWords: readonly string[];
-    /** Taken off each edge beforehand, and drawn, in millimetres. */
-    readonly trim: number;
+    /** By stock size: what is taken off each edge beforehand, and drawn, in millimetres; nothing where it has none. */
+    readonly trims: readonly number[];
     readonly hasGrain: boolean;
     readonly print: PrintStyle;
 }
@@ -156,7 +156,8 @@ export function sawDrawings(work: SawWork, longestOnPaper?: number): readonly Dr
 }
 
 function pictureOf(work: SawWork, sheet: LaidOutSheet, index: number): LayoutPicture {
-    const { print, names, material, trim: edge, hasGrain } = work;
+    const { print, names, material, hasGrain } = work;
+    const edge = work.trims[sheet.stock] ?? 0;
     // The drawing has the grain from left to right: its x is our height.
     const turned = ({ x, y, width: across, height: along }: Piece) => ({
         x: edge + millimetres(y),

@@ -1,5 +1,5 @@
 /** What is to be cut from sheets: a job for each panel material, from the rough sizes of its pieces. */
-import type { Casework, Measure, Piece, Thing } from '../../casework/index.js';
+import type { Casework, Measure, Piece, Thing, ThingValue } from '../../casework/index.js';
 import { quantity, real, unitNamed } from '../../quantity/index.js';
 import type { Blank, SheetJob, StockSize } from '../../stock/index.js';
 import { isSolidWood, sheetSizes } from '../../strength/index.js';
@@ -14,10 +14,12 @@ export interface MaterialJob {
     readonly job: SheetJob;
     /** The pieces that each blank of the job stands for. */
     readonly pieces: readonly (readonly Piece[])[];
-    /** Each stock size of the job, width by length, as it is bought. */
+    /** Each stock size of the job, width by length: sheets as they are bought, then offcuts on the rack. */
     readonly sizes: readonly (readonly [Measure, Measure])[];
-    /** Taken off each edge of a sheet beforehand, in millimetres. */
-    readonly trim: number;
+    /** By stock size: the name of an offcut on the rack; undefined for sheets. */
+    readonly offcuts: readonly (string | undefined)[];
+    /** By stock size: what is taken off each edge beforehand, in millimetres. The edges of an offcut are sawn. */
+    readonly trims: readonly number[];
     readonly hasGrain: boolean;
     /** Whether each stock size has a price. */
     readonly isPriced: boolean;
@@ -40,16 +42,22 @@ function jobOf(material: string, thing: Thing | undefined, pieces: readonly Piec
     const alike = alikePieces(pieces.filter((piece) => piece.rough.length && piece.rough.width));
     const price = pricePerSheet(thing);
     const trim = casework.shop.trim ? inMillimetres(casework.shop.trim) : 0;
+    const rack = offcutsOf(material, casework);
+    const across = runs === 'width';
     return {
         material,
         job: {
             blanks: alike.map((batch) => blankOf(batch, runs === 'none')),
-            stock: sizes.map((size, index) => stockOf(size, index, runs === 'width', trim, price)),
+            stock: [
+                ...sizes.map((size, index) => stockOf(size, index, across, trim, price)),
+                ...rack.map(({ size, count }, index) => ({ ...stockOf(size, sizes.length + index, across, 0, 0), count })),
+            ],
             kerf: upwards(inMillimetres(casework.shop.kerf)),
         },
         pieces: alike,
-        sizes,
-        trim,
+        sizes: [...sizes, ...rack.map(({ size }) => size)],
+        offcuts: [...sizes.map(() => undefined), ...rack.map(({ name }) => name)],
+        trims: [...sizes.map(() => trim), ...rack.map(() => 0)],
         hasGrain: runs !== 'none' && alike.some(([piece]) => piece?.grain !== 'none'),
         isPriced: price !== undefined,
         unknown: pieces.filter((piece) => !piece.rough.length || !piece.rough.width),
@@ -85,6 +93,23 @@ function stockOf(
         height: downwards(fullAlong - 2 * trim),
         cost: price ?? (fullAcross * fullAlong) / 1e6,
     };
+}
+
+/** What stands on the rack of a material, in the order of the text. */
+function offcutsOf(material: string, { things }: Casework) {
+    return [...things.values()].flatMap((thing) => {
+        const of = thing.properties.get('material');
+        const [size] = sheetSizesIn(thing.properties.get('size'));
+        if (thing.kind !== 'offcut' || of?.is !== 'thing' || of.id !== material || !size) return [];
+        const said = thing.properties.get('count');
+        const count = said?.is === 'measure' ? Math.floor(real.toNumber(said.measure.quantity.value)) : 1;
+        return count > 0 ? [{ name: thing.name, size, count }] : [];
+    });
+}
+
+function sheetSizesIn(value: ThingValue | undefined): readonly (readonly [Measure, Measure])[] {
+    if (value?.is !== 'sizes') return [];
+    return value.sizes.flatMap(([width, length]) => (width && length ? [[width, length] as const] : []));
 }
 
 /** Undefined where none is stated, or where it is nothing: sheets that cost nothing are still counted. */

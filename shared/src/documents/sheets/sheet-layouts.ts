@@ -60,8 +60,11 @@ function layOut({ of, layout }: LaidOutSheets, casework: Casework, print: PrintS
         noun: 'sheet',
         patterns: patternsOf(layout.sheets),
         names,
-        stockInWords: of.sizes.map(([width, length]) => `Sheet ${asBought(width, print)} x ${asBought(length, print)}`),
-        trim: of.trim,
+        stockInWords: of.sizes.map(([width, length], stock) => {
+            const size = `${asBought(width, print)} x ${asBought(length, print)}`;
+            return of.offcuts[stock] === undefined ? `Sheet ${size}` : `Offcut ${of.offcuts[stock]} from the rack, ${size}`;
+        }),
+        trims: of.trims,
         hasGrain: of.hasGrain,
         print,
     };
@@ -91,7 +94,9 @@ function sheetsGroup({ of, layout, material, print }: LaidOut, casework: Casewor
         return [
             {
                 group: textCell(heading),
-                item: textCell(`sheet ${asBought(size[0], print)} x ${asBought(size[1], print)}`),
+                item: textCell(
+                    `${of.offcuts[stock] === undefined ? 'sheet' : `offcut ${of.offcuts[stock]} from the rack,`} ${asBought(size[0], print)} x ${asBought(size[1], print)}`,
+                ),
                 count: count(taken.length),
                 used: textCell(`${Math.round(usedShare(taken) * 100)} %`),
                 left: textCell(largestOffcut(taken, print)),

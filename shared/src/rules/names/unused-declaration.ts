@@ -98,8 +98,8 @@ function isJudged(declaration: Declaration, { design }: Casework): boolean {
     }
 }
 
-/** The project, the shop and what belongs to them are there without being named; a fastener is found by its size. */
-const speaksForItself: ReadonlySet<string> = new Set(['project', 'shop', 'site', 'route', 'fastener']);
+/** The project, the shop and what belongs to them are there without being named; fasteners and offcuts are found by their size. */
+const speaksForItself: ReadonlySet<string> = new Set(['project', 'shop', 'site', 'route', 'fastener', 'offcut']);
 
 /** Whether a declaration stands inside another: `kiln-lane.case#PotteryCase.Sweep`. */
 function isInside(id: DeclarationId): boolean {
