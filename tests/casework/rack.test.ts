@@ -3,7 +3,7 @@ import { documentKinds } from 'casewright-shared/documents';
 import { expect, it } from 'vitest';
 import { analyseText } from './analysed.js';
 
-/** Two sides of 10in by 30in: with a kerf of an eighth both come out of 20 1/8in by 30in. */
+/** Two sides of 10in by 30in: with a kerf of an eighth both come out of 20 1/4in by 30in. */
 const stand = (rack: string, project = '') => `edition 1
 use casewright.panels
 material Ply like HardwoodPlywood { thickness 3/4in   actual 3/4in   price 100 USD per sheet   sheet 48in x 96in }
@@ -40,7 +40,7 @@ async function sheetsBought(text: string) {
 }
 
 it('both sides come out of one offcut that is just wide enough, and no sheet is bought', async () => {
-    const rows = await sheetsBought(stand('offcut P1 { material Ply   size 20 1/8in x 30in }'));
+    const rows = await sheetsBought(stand('offcut P1 { material Ply   size 20 1/4in x 30in }'));
     expect(rows).toEqual([['offcut P1', 1, 'from the rack', '']]);
 });
 
@@ -52,7 +52,7 @@ it('an offcut with room for one side alone leaves the other to a sheet; two of i
 });
 
 it('an offcut keeps its grain: its length is along it, as that of a sheet', async () => {
-    expect((await sheetsBought(stand('offcut P1 { material Ply   size 30in x 20 1/8in }'))).map(([, , buy]) => buy)).toEqual(['1 sheet']);
+    expect((await sheetsBought(stand('offcut P1 { material Ply   size 30in x 20 1/4in }'))).map(([, , buy]) => buy)).toEqual(['1 sheet']);
 });
 
 it('an offcut of another material, or smaller than every piece, is left where it is', async () => {

@@ -50,7 +50,7 @@ function jobOf(material: string, thing: Thing | undefined, pieces: readonly Piec
             blanks: alike.map((batch) => blankOf(batch, runs === 'none')),
             stock: [
                 ...sizes.map((size, index) => stockOf(size, index, across, trim, price)),
-                ...rack.map(({ size, count }, index) => ({ ...stockOf(size, sizes.length + index, across, 0, 0), count })),
+                ...rack.map(({ size, count }, index) => ({ ...rackOf(size, sizes.length + index, across, price), count })),
             ],
             kerf: upwards(inMillimetres(casework.shop.kerf)),
         },
@@ -93,6 +93,17 @@ function stockOf(
         height: downwards(fullAlong - 2 * trim),
         cost: price ?? (fullAcross * fullAlong) / 1e6,
     };
+}
+
+/** So small a part of what its area would cost in sheets, that offcuts go before sheets, and are still not taken in vain. */
+const costOfOffcut = 1e-3;
+/** Square metres of a sheet of 48in x 96in. */
+const usualSheet = 2.97;
+
+/** An offcut: without trim, and next to free. */
+function rackOf(size: readonly [Measure, Measure], index: number, isGrainAcross: boolean, price: number | undefined): StockSize {
+    const found = stockOf(size, index, isGrainAcross, 0, undefined);
+    return { ...found, cost: found.cost * costOfOffcut * (price === undefined ? 1 : price / usualSheet) };
 }
 
 /** What stands on the rack of a material, in the order of the text. */
