@@ -43,6 +43,6 @@ export function priceBuildUp(materials: Rational, labor: Rational, { overhead, m
 }
 
 /** To the hundredth, a half goes up. */
-export function toCent(amount: Rational): Rational {
+function toCent(amount: Rational): Rational {
     return amount.roundedTo(Rational.of(1, 100));
 }

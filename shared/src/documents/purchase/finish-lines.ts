@@ -3,15 +3,12 @@ import type { Casework, Thing } from '../../casework/index.js';
 import { coverage, liquidFor, wetFilm } from '../../cost/index.js';
 import { dimension, formatNumber, type Quantity, quantity, Rational, real, type Unit, unitNamed } from '../../quantity/index.js';
 import { measureProperty, thingName } from '../../strength/index.js';
+import { cautions } from '../cautions.js';
 import { areaInWords, asBought, type PrintStyle } from '../print-style.js';
 import { type Row, textCell } from '../sheet.js';
 import { countedSurface, finishedAreas } from './finished-area.js';
 import { type Line, type Lines, priced } from './line.js';
 import { type Price, priceOf, unitOfPrice } from './price.js';
-
-/** 29 CFR 1910.107 and NFPA 33 rule the spraying of what burns (from memory); oils that dry heat rags until these burn. */
-const caution =
-    'Spraying what burns needs ventilation and no flame or spark near: codes and the maker\u2019s data sheet come first. Rags with a drying oil catch fire by themselves: lay them flat to dry outdoors, or keep them in a metal can with water and a lid.';
 
 /** A coating with all that it goes on. */
 interface Coated {
@@ -36,7 +33,7 @@ export function finishLines(evaluated: Casework, print: PrintStyle): Lines {
     }
     const unknown = areas.flatMap((one) => one.unknown);
     const lines = [...coatings].map(([id, coated]) => coatingLine(evaluated, id, coated, print));
-    const notes = lines.length === 0 ? [] : [countedSurface, ...lossNotes(evaluated, [...coatings.keys()]), caution];
+    const notes = lines.length === 0 ? [] : [countedSurface, ...lossNotes(evaluated, [...coatings.keys()]), cautions.finishing];
     return {
         heading,
         lines,
