@@ -8,7 +8,14 @@ import type { Construction } from './construction.js';
 import { evaluate, evaluateMeasure, expectDimension } from './evaluate.js';
 import { because } from './measures.js';
 import { Scope } from './scope.js';
-import { dimensionOfProperty } from './vocabulary.js';
+import { dimensionOfShape, shapeOfProperty } from './vocabulary.js';
+
+/** A property with those that it is in the block of, and the declaration that they are of. */
+interface Stated {
+    readonly property: Property;
+    readonly path: readonly string[];
+    readonly owner: FactDeclaration;
+}
 
 /** Properties that say how thick a material is, the truest first. */
 const thicknesses: readonly string[] = ['actual', 'planed', 'thickness'];
@@ -34,7 +41,7 @@ export class Things {
     /** One property by itself, for a declaration of which others are evaluated elsewhere. */
     stated(declaration: FactDeclaration, name: string): ThingValue | undefined {
         const property = declaration.properties.find((one) => one.name === name);
-        return property && this.valueOf(property, declaration, new Scope(undefined));
+        return property && this.valueOf({ property, path: [name], owner: declaration }, new Scope(undefined));
     }
 
     property(id: DeclarationId, name: string): ThingValue | undefined {
@@ -80,7 +87,7 @@ export class Things {
         const properties = new Map(model?.properties);
         const scope = new Scope(undefined);
         for (const property of declaration.properties) {
-            const value = this.valueOf(property, declaration, scope);
+            const value = this.valueOf({ property, path: [property.name], owner: declaration }, scope);
             if (value) properties.set(property.name, value);
         }
         const { id, kind, name, span, nameSpan, doc } = declaration;
@@ -97,23 +104,24 @@ export class Things {
         };
     }
 
-    private valueOf(property: Property, owner: FactDeclaration, scope: Scope): ThingValue | undefined {
+    private valueOf(stated: Stated, scope: Scope): ThingValue | undefined {
+        const { property, path, owner } = stated;
         const { span } = property;
         if (property.properties.length > 0) {
             const properties = new Map<string, ThingValue>();
             for (const inner of property.properties) {
-                const value = this.valueOf(inner, owner, scope);
+                const value = this.valueOf({ property: inner, path: [...path, inner.name], owner }, scope);
                 if (value) properties.set(inner.name, withEarlier(properties.get(inner.name), value));
             }
             return { is: 'block', properties, span };
         }
         if (!property.value) return { is: 'truth', value: true, span };
-        return this.fromExpression(property.value, property, owner, scope);
+        return this.fromExpression(property.value, stated, scope);
     }
 
-    private fromExpression(expression: Expression, property: Property, owner: FactDeclaration, scope: Scope): ThingValue | undefined {
-        const { span } = property;
-        const measure = (one: Expression): Measure | undefined => this.measureOf(one, property, owner, scope);
+    private fromExpression(expression: Expression, stated: Stated, scope: Scope): ThingValue | undefined {
+        const { span } = stated.property;
+        const measure = (one: Expression): Measure | undefined => this.measureOf(one, stated, scope);
         switch (expression.is) {
             case 'list':
                 if (expression.items.every((item) => item.is === 'by')) {
@@ -149,7 +157,7 @@ export class Things {
         const value = evaluate(this.construction, expression, scope);
         if (value?.is === 'thing') return { is: 'thing', id: value.declaration.id, name: value.declaration.name, span };
         if (value?.is !== 'measure') return undefined;
-        const found = this.inNeeded(value.measure, expression, property, owner);
+        const found = this.inNeeded(value.measure, expression, stated);
         return found && { is: 'measure', measure: found, span };
     }
 
@@ -160,14 +168,15 @@ export class Things {
         return { is: 'measures', measures: known(measures), words, span };
     }
 
-    private measureOf(expression: Expression, property: Property, owner: FactDeclaration, scope: Scope): Measure | undefined {
+    private measureOf(expression: Expression, stated: Stated, scope: Scope): Measure | undefined {
         const measure = evaluateMeasure(this.construction, expression, scope);
-        return measure && this.inNeeded(measure, expression, property, owner);
+        return measure && this.inNeeded(measure, expression, stated);
     }
 
     /** The measure as the property of its owner, if it is of the dimension that the property takes. */
-    private inNeeded(measure: Measure, expression: Expression, property: Property, owner: FactDeclaration): Measure | undefined {
-        const needed = dimensionOfProperty(owner.kind, property.name);
+    private inNeeded(measure: Measure, expression: Expression, { property, path, owner }: Stated): Measure | undefined {
+        const shape = shapeOfProperty(owner.kind, path);
+        const needed = shape && dimensionOfShape(shape);
         const found = needed ? expectDimension(this.construction, measure, needed, expression.span) : measure;
         const named = because(found, { kind: 'property', about: [property.name, owner.name], span: property.span });
         if (named && named.quantity.dimension !== dimension.none) this.construction.note(property.span, named);

@@ -2,14 +2,26 @@
 import { type Dimension, dimension } from '../../quantity/index.js';
 import { factKinds, type Properties, type Shape } from '../vocabulary/index.js';
 
-/** The dimension that a property of a kind of fact takes, where it is always the same. */
-export function dimensionOfProperty(kind: string, name: string): Dimension | undefined {
+/** What a property of a kind of fact takes, or of a block that it has: `['caul', 'force']`. */
+export function shapeOfProperty(kind: string, path: readonly string[]): Shape | undefined {
     const kinds: Readonly<Record<string, { readonly properties: Properties }>> = factKinds;
-    const shape = kinds[kind]?.properties[name]?.shape;
-    return shape && dimensionOfShape(shape);
+    let properties = kinds[kind]?.properties;
+    let shape: Shape | undefined;
+    for (const name of path) {
+        shape = properties?.[name]?.shape;
+        properties = shape && blockOf(shape);
+    }
+    return shape;
 }
 
-function dimensionOfShape(shape: Shape): Dimension | undefined {
+function blockOf(shape: Shape): Properties | undefined {
+    if (shape.is === 'block') return shape.properties;
+    return shape.is === 'either' ? shape.of.map(blockOf).find((one) => one !== undefined) : undefined;
+}
+
+/** The dimension that a property takes, where it is always the same. */
+
+export function dimensionOfShape(shape: Shape): Dimension | undefined {
     switch (shape.is) {
         case 'quantity':
         case 'sizes':

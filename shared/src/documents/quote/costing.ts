@@ -73,11 +73,10 @@ function sharesOf({ shop, project }: Casework): { readonly shares: Shares; reado
         if (value?.is !== 'measure') return undefined;
         const said = value.measure.quantity.value;
         const exact = typeof said === 'number' ? Rational.of(Math.round(said * 1e6), 1_000_000) : said;
-        const isMeant = exact.sign() >= 0 && (name !== 'margin' || exact.compare(Rational.one) < 0);
-        if (isMeant) return exact;
-        wrong.push(
-            `\`${name} ${percent(exact)}\` cannot be: ${name === 'margin' ? 'it is from 0 % to less than 100 %' : 'it is not below 0 %'}`,
-        );
+        // also a percent sign that was forgotten: `tax 8` is 800 %
+        const most = name === 'overhead' ? Rational.of(10) : Rational.one;
+        if (exact.sign() >= 0 && exact.compare(most) < 0) return exact;
+        wrong.push(`\`${name} ${percent(exact)}\` cannot be: it is from 0 % to less than ${percent(most)}`);
         return undefined;
     };
     const [overhead, margin, tax] = [shareOf('overhead'), shareOf('margin'), shareOf('tax')];
