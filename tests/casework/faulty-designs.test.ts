@@ -9,7 +9,7 @@ material Particle like Particleboard { thickness 3/4in   actual 3/4in ± 1/64in 
 material Ply like SoftwoodPlywoodThreeQuarter
 material Thin like FibreboardQuarter
 material Oak : lumber { species RedOak   rough 4/4   planed 3/4in }
-joint Glued { biscuit #20 count 3 inset 2in   glue }
+joint Glued { biscuit #20 count 2 inset 2in   glue }
 joint Backed { screw #6 x 1in spacing 6in }
 goods Binder { size 3in wide 11in deep 12in high   mass 5lb }
 shop { lift 50lb }

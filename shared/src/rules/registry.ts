@@ -28,13 +28,26 @@ import { endGrainShowing } from './edges/end-grain-showing.js';
 import { noSuchEdge } from './edges/no-such-edge.js';
 import { rabbetLeavesLittle } from './edges/rabbet-leaves-little.js';
 import { rabbetNarrowerThanBack } from './edges/rabbet-narrower-than-back.js';
+import { rabbetShallowerThanBack } from './edges/rabbet-shallower-than-back.js';
 import { rabbetTooDeep } from './edges/rabbet-too-deep.js';
 import { roundLargerThanEdge } from './edges/round-larger-than-edge.js';
+import { backNotHeld } from './joints/back-not-held.js';
+import { cutBreaksOut } from './joints/cut-breaks-out.js';
 import { cutsMeet } from './joints/cuts-meet.js';
+import { dadoShows } from './joints/dado-shows.js';
 import { dadoTooDeep } from './joints/dado-too-deep.js';
 import { fastenerComesThrough } from './joints/fastener-comes-through.js';
 import { fastenerDoesNotReach } from './joints/fastener-does-not-reach.js';
+import { fastenerNearEnd } from './joints/fastener-near-end.js';
+import { fastenerShows } from './joints/fastener-shows.js';
+import { fastenerUnderRounding } from './joints/fastener-under-rounding.js';
+import { fastenersCrowded } from './joints/fasteners-crowded.js';
 import { jointThroughStock } from './joints/joint-through-stock.js';
+import { nailSplitsBoard } from './joints/nail-splits-board.js';
+import { pilotNotKnown } from './joints/pilot-not-known.js';
+import { pinRowsUneven } from './joints/pin-rows-uneven.js';
+import { screwsInEndGrain } from './joints/screws-in-end-grain.js';
+import { tooThickForStock } from './joints/too-thick-for-stock.js';
 import { touchingWithoutJoint } from './joints/touching-without-joint.js';
 import { grainNotToBeHad } from './materials/grain-not-to-be-had.js';
 import { largerThanSheet } from './materials/larger-than-sheet.js';
@@ -148,6 +161,7 @@ export const rules: readonly Rule[] = [
     rabbetNarrowerThanBack,
     roundLargerThanEdge,
     rabbetLeavesLittle,
+    rabbetShallowerThanBack,
     curveTooShort,
     curveImpossible,
     bandTooStiff,
@@ -167,6 +181,18 @@ export const rules: readonly Rule[] = [
     fastenerComesThrough,
     fastenerDoesNotReach,
     cutsMeet,
+    tooThickForStock,
+    cutBreaksOut,
+    fastenerNearEnd,
+    fastenersCrowded,
+    nailSplitsBoard,
+    dadoShows,
+    backNotHeld,
+    fastenerUnderRounding,
+    pinRowsUneven,
+    fastenerShows,
+    pilotNotKnown,
+    screwsInEndGrain,
     shelfSags,
     shelfSagsVisibly,
     shelfMayBreak,

@@ -5,7 +5,8 @@ import { nominalThicknessOf } from '../inspection/material.js';
 import { millimetresOf } from '../inspection/sound-parts.js';
 import { speakerFor } from '../inspection/speaker.js';
 
-const share = 1 / 3;
+/** Of the nominal thickness: a rabbet at the corner of a case is cut to a half, and all else to a third. */
+const shares = { rabbet: { share: 1 / 2, word: 'half' }, other: { share: 1 / 3, word: 'a third' } } as const;
 
 export const dadoTooDeep = defineRule({
     code: 'JNT-003',
@@ -13,10 +14,14 @@ export const dadoTooDeep = defineRule({
     severity: 'warning',
     phase: 'sizes',
     title: 'The dado or groove is deeper than a third of the board',
-    what: 'A joint cuts a dado, a groove or a rabbet deeper than a third of what its board is called: 1/4in in a 3/4in board is just right.',
+    what: 'A joint cuts a dado or a groove deeper than a third of what its board is called: 1/4in in a 3/4in board is just right. A rabbet at the end of a board may take half of it.',
     why: 'A side bends and breaks where it is cut deepest. A deeper dado does not hold a shelf better: its bearing is the depth it has, and 1/4in carries any shelf.',
     mend: 'Cut it less deep: a quarter to a third of the board.',
-    source: { kind: 'shop practice', citation: 'common practice, no source', value: 'a quarter to a third of the nominal thickness' },
+    source: {
+        kind: 'shop practice',
+        citation: 'common practice, no source',
+        value: 'a quarter to a third of the nominal thickness; half of it for a rabbet',
+    },
     fix: 'none',
     follows: ['PLC-003', 'PLC-008'],
     examples: {
@@ -53,13 +58,14 @@ case Bookcase of Ply {
             const nominal = nominalThicknessOf(casework, board);
             // What goes through is the error of another rule.
             if (nominal === undefined || depth >= millimetresOf(thickness) - tolerance.fit) continue;
+            const { share, word } = step.does === 'rabbet' ? shares.rabbet : shares.other;
             const deepest = nominal * share;
             if (depth <= deepest + tolerance.fit) continue;
             const found = speaker.measure(amount);
             report({
                 span: joint.span,
                 part: board.path,
-                message: `a ${step.does} ${found} deep is more than a third of \`${board.name}\`, which is ${speaker.measure(thickness)} thick`,
+                message: `a ${step.does} ${found} deep is more than ${word} of \`${board.name}\`, which is ${speaker.measure(thickness)} thick`,
                 hint: `cut it at most ${speaker.millimetres(deepest)} deep`,
                 found,
                 needed: `at most ${speaker.millimetres(deepest)}`,

@@ -18,7 +18,7 @@ export const touchingWithoutJoint = defineRule({
     source: { kind: 'shop practice', citation: 'common practice, no source' },
     fix: 'none',
     fromAbsence: true,
-    follows: ['PLC-002', 'PLC-003', 'PLC-004', 'PLC-008'],
+    follows: ['PLC-002', 'PLC-003', 'PLC-004', 'PLC-008', 'JNT-013'],
     examples: {
         bad: [
             {
