@@ -1,3 +1,4 @@
+import { tolerance } from '../../geometry/index.js';
 import { defineRule } from '../define-rule.js';
 import { drivenFasteners } from '../inspection/driven-fasteners.js';
 import { speakerFor } from '../inspection/speaker.js';
@@ -51,7 +52,7 @@ case Bookcase of Ply {
         const speaker = speakerFor(casework);
         for (const { joint, step, fastener, length, first, enters, receives } of drivenFasteners(casework)) {
             const reach = length - first.leaves;
-            if (reach >= (fastener.shank ?? 0)) continue;
+            if (reach > tolerance.fit && reach >= (fastener.shank ?? 0)) continue;
             const [through, into] = first.part === enters.path ? [enters, receives] : [receives, enters];
             report({
                 span: joint.span,
