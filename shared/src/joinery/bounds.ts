@@ -3,8 +3,20 @@ import { type Box, boxAround, type SpacePoint } from '../geometry/index.js';
 import { type axes, displaced } from './axes.js';
 import type { FeatureSolid } from './feature.js';
 
+/** Found once for each solid: several rules ask, and those of a joint that an edit leaves alone are the same at the next keystroke. */
+const known = new WeakMap<FeatureSolid, Box>();
+
 /** In millimetres, in the coordinates of the solid; of round solids no larger than they are along each axis. */
 export function boundsOf(solid: FeatureSolid): Box {
+    let bounds = known.get(solid);
+    if (!bounds) {
+        bounds = findBounds(solid);
+        known.set(solid, bounds);
+    }
+    return bounds;
+}
+
+function findBounds(solid: FeatureSolid): Box {
     switch (solid.is) {
         case 'box':
             return solid.box;

@@ -87,9 +87,9 @@ export function distanceFrom(side: FaceName, within: Box, stretch: Interval): nu
     return isHigh ? to - stretch.to : stretch.from - from;
 }
 
-/** The two sides of a part at the ends of an axis. */
+/** The two sides of a part at the ends of an axis, the one that is seen more first. */
 export function sidesAlong(axis: 'x' | 'y' | 'z'): readonly [FaceName, FaceName] {
-    return axis === 'x' ? ['left', 'right'] : axis === 'y' ? ['back', 'front'] : ['bottom', 'top'];
+    return axis === 'x' ? ['left', 'right'] : axis === 'y' ? ['front', 'back'] : ['top', 'bottom'];
 }
 
 /** How thick a part is along its thickness, in mm, by its box. */

@@ -1,6 +1,6 @@
 import type { Casework, FaceName, JointStep, Part } from '../../casework/index.js';
 import { type Box, tolerance } from '../../geometry/index.js';
-import { boundsOf, type Contact, type Feature, type FrontLines, frontLinesOf, frontWithin, spanOf } from '../../joinery/index.js';
+import { boundsOf, type Contact, type Feature, type FrontLines, frontLinesOf, frontWithin, lengthOf, spanOf } from '../../joinery/index.js';
 import { defineRule } from '../define-rule.js';
 import { axisOf, type CutOfJoint, calledOf, distanceFrom, isFaceOf, jointWorkIn, sidesAlong } from '../inspection/joint-work.js';
 import { measuredDown, measuredOff, writtenAnew } from '../inspection/mended-lengths.js';
@@ -109,7 +109,7 @@ function through(casework: Casework, { feature, step, part }: CutOfJoint, speake
     const left = to - from - feature.depth;
     if (left >= leastSkin - tolerance.fit) return undefined;
     const name = names[feature.does] ?? feature.does;
-    const deepest = to - from - leastSkin;
+    const deepest = measuredDown(casework, to - from - leastSkin, step.amount);
     return {
         message:
             left > tolerance.fit
@@ -117,7 +117,7 @@ function through(casework: Casework, { feature, step, part }: CutOfJoint, speake
                 : `the ${name} for a ${calledOf(step)}, ${speaker.millimetres(feature.depth)} deep, comes through \`${part.name}\`, which is ${speaker.millimetres(to - from)} thick`,
         hint: `cut it at most ${speaker.millimetres(deepest)} deep: ${shorter(step, part, feature)}`,
         found: `${speaker.millimetres(feature.depth)} deep`,
-        needed: `at most ${speaker.millimetres(deepest)}, so that 1/16in stays`,
+        needed: `at most ${speaker.millimetres(deepest)}, so that ${speaker.millimetres(leastSkin)} stays`,
         related: [{ span: step.span, message: 'what it is cut for' }],
         ...lessInto(casework, step, feature.depth - deepest),
     };
@@ -153,7 +153,11 @@ function sideways(
         const name = names[feature.does] ?? feature.does;
         return {
             message: `the ${name} for a ${calledOf(step)} is ${speaker.millimetres(stretch.to - stretch.from)} long and breaks out of the ${side} of \`${part.name}\` by ${speaker.millimetres(out)}`,
-            ...fartherIn(casework, step, out, side, speaker),
+            ...(stretch.to - stretch.from > lengthOf(spanOf(wood, along)) + tolerance.fit
+                ? {
+                      hint: `${shorter(step, part, feature)}: \`${part.name}\` is only ${speaker.millimetres(lengthOf(spanOf(wood, along)))} long there`,
+                  }
+                : fartherIn(casework, step, out, side, speaker)),
             related: [{ span: step.span, message: 'what it is cut for' }],
         };
     }

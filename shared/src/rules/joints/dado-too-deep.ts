@@ -2,6 +2,7 @@ import { tolerance } from '../../geometry/index.js';
 import { defineRule } from '../define-rule.js';
 import { dadosIn } from '../inspection/dados.js';
 import { nominalThicknessOf } from '../inspection/material.js';
+import { measuredDown, writtenAnew } from '../inspection/mended-lengths.js';
 import { millimetresOf } from '../inspection/sound-parts.js';
 import { speakerFor } from '../inspection/speaker.js';
 
@@ -22,7 +23,7 @@ export const dadoTooDeep = defineRule({
         citation: 'common practice, no source',
         value: 'a quarter to a third of the nominal thickness; half of it for a rabbet',
     },
-    fix: 'none',
+    fix: 'unsafe',
     follows: ['PLC-003', 'PLC-008'],
     examples: {
         bad: [
@@ -70,6 +71,7 @@ case Bookcase of Ply {
                 found,
                 needed: `at most ${speaker.millimetres(deepest)}`,
                 related: [{ span: board.nameSpan, message: `\`${board.name}\`` }],
+                ...writtenAnew(casework, amount, measuredDown(casework, deepest, amount)),
             });
         }
     },

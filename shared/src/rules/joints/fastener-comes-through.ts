@@ -1,6 +1,7 @@
 import { tolerance } from '../../geometry/index.js';
 import { defineRule } from '../define-rule.js';
 import { drivenFasteners, longestThatFits } from '../inspection/driven-fasteners.js';
+import { writtenAnew } from '../inspection/mended-lengths.js';
 import { speakerFor } from '../inspection/speaker.js';
 
 export const fastenerComesThrough = defineRule({
@@ -17,7 +18,7 @@ export const fastenerComesThrough = defineRule({
         citation: 'What is longer than the wood before it comes out behind it; the seat of a pocket screw by common practice, no source',
         value: 'the way along the fastener from its head to the far face',
     },
-    fix: 'none',
+    fix: 'unsafe',
     follows: ['PLC-003', 'PLC-008'],
     examples: {
         bad: [
@@ -61,7 +62,7 @@ case Bookcase of Ply {
     },
     check(casework, report) {
         const speaker = speakerFor(casework);
-        for (const { joint, step, fastener, length, wood, last, enters, receives } of drivenFasteners(casework)) {
+        for (const { joint, step, fastener, length, wood, first, last, enters, receives } of drivenFasteners(casework)) {
             const out = length - wood;
             if (out <= tolerance.fit) continue;
             const part = last.part === receives.path ? receives : enters;
@@ -77,6 +78,8 @@ case Bookcase of Ply {
                 found: speaker.millimetres(length),
                 needed: `less than ${speaker.millimetres(wood)}, which is the wood before it`,
                 related: [{ span: step.span, message: 'how long it is' }],
+                // a shorter one must still reach the second part
+                ...(longest > first.leaves + (fastener.shank ?? 0) ? writtenAnew(casework, step.amount, longest) : {}),
             });
         }
     },

@@ -58,7 +58,7 @@ case Bookcase of Ply {
                 span: joint.span,
                 part: through.path,
                 message:
-                    reach > 0
+                    reach > tolerance.fit
                         ? `a ${fastener.kind} ${speaker.millimetres(length)} long goes only ${speaker.millimetres(reach)} into \`${into.name}\`, less than it is thick`
                         : `a ${fastener.kind} ${speaker.millimetres(length)} long ends in \`${through.name}\` and does not reach \`${into.name}\``,
                 hint: `the way through \`${through.name}\` alone is ${speaker.millimetres(first.leaves)}: take a longer one`,
