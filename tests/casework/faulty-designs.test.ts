@@ -10,6 +10,7 @@ material Ply like SoftwoodPlywoodThreeQuarter
 material Thin like FibreboardQuarter
 material Oak : lumber { species RedOak   rough 4/4   planed 3/4in }
 joint Glued { biscuit #20 count 2 inset 2in   glue }
+joint Pegged { dowel 5/16in x 1 1/4in count 2 inset 3/4in into 3/8in   glue }
 joint Backed { screw #6 x 1in spacing 6in }
 goods Binder { size 3in wide 11in deep 12in high   mass 5lb }
 shop { lift 50lb }
@@ -29,7 +30,7 @@ case Press of Mdf {
     shelf Row[4] above bottom clear equal { edge front nosing 3/4in of Oak { high 1 1/2in } }
     back of Thin
     join top, bottom, every shelf to every side with Glued
-    join kick to bottom, every side with Glued
+    join kick to bottom, every side with Pegged
     join back to every side, top, bottom, every shelf with Backed
     hold Binder on Row[1], Row[2]
     load 20 lb/ft2 on Row[3], Row[4]
@@ -69,7 +70,7 @@ const faults: readonly (readonly [fault: string, changes: readonly Change[], cod
         'the bottom without its kick sags in years',
         [
             ['    kick of Oak at 2in behind bottom.front\n', ''],
-            ['    join kick to bottom, every side with Glued\n', ''],
+            ['    join kick to bottom, every side with Pegged\n', ''],
         ],
         ['STR-002'],
     ],

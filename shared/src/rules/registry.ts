@@ -47,6 +47,7 @@ import { nailSplitsBoard } from './joints/nail-splits-board.js';
 import { pilotNotKnown } from './joints/pilot-not-known.js';
 import { pinRowsUneven } from './joints/pin-rows-uneven.js';
 import { screwsInEndGrain } from './joints/screws-in-end-grain.js';
+import { stepWithoutPlace } from './joints/step-without-place.js';
 import { tooThickForStock } from './joints/too-thick-for-stock.js';
 import { touchingWithoutJoint } from './joints/touching-without-joint.js';
 import { grainNotToBeHad } from './materials/grain-not-to-be-had.js';
@@ -193,6 +194,7 @@ export const rules: readonly Rule[] = [
     fastenerShows,
     pilotNotKnown,
     screwsInEndGrain,
+    stepWithoutPlace,
     shelfSags,
     shelfSagsVisibly,
     shelfMayBreak,
