@@ -18,7 +18,9 @@ describe('JNT-001 joint-through-stock and JNT-003 dado-too-deep (a third of the 
         };
         const joints = [jointOf(7, 'Tier[1]', 'Left', [['dado', depth]]), jointOf(8, 'Tier[1]', 'Right', [])];
         const parts = [{ ...left!, layers: [layer] }, right!, shelf!];
-        return shown(caseworkOf({ parts, joints, things: [ply] })).map(({ code }) => code);
+        // these parts only touch: that a dado has no place in them is another matter
+        const found = shown(caseworkOf({ parts, joints, things: [ply] })).map(({ code }) => code);
+        return found.filter((code) => code !== 'JNT-019');
     };
 
     test.each([
