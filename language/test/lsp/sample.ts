@@ -11,7 +11,7 @@ material Oak : lumber { species WhiteOak   rough 4/4   planed 3/4in   boards 5in
 
 /// A thin strip, its arrises softened.
 edging Lipped { band 1/8in of Oak   round 1/16in }
-joint Fixed { screw #8 x 1 1/4in   spacing 5in   glue }
+joint Fixed { pocket #8 x 1 1/4in   spacing 5in   glue }
 joint BackFix { screw #8 x 1 1/4in   spacing 6in }
 private let reveal = 1/8in
 `;

@@ -11,7 +11,7 @@ export const dadoShows = defineRule({
     severity: 'note',
     phase: 'sizes',
     title: 'A dado or a groove runs out at a front edge that nothing covers',
-    what: 'A dado or a groove goes on as far as the front edge of its board, and the edge has neither a band nor a nosing, and no part lies before it.',
+    what: 'A dado or a groove goes on as far as the front edge of its board, and the edge has neither a band nor a nosing, and no part lies before it. Only in a case where other front edges are covered: where all are bare, that is the look of it.',
     why: 'The end of the slot is seen from the front, with the end of the shelf in it and whatever gap there is between the two.',
     mend: 'Put a band or a nosing on the front edge, or let the shelf stand back a little: its dado then stops where the shelf does, and the corner of the shelf hides the round end of it. Where it is meant, allow it with the reason.',
     source: { kind: 'shop practice', citation: 'common practice, no source' },
@@ -20,12 +20,15 @@ export const dadoShows = defineRule({
     examples: {
         bad: [
             {
-                text: `material Ply : plywood { thickness 3/4in   actual 0.720in   sheet 48in x 96in   grain length }
+                text: `use casewright.species
+
+material Ply : plywood { thickness 3/4in   actual 0.720in   sheet 48in x 96in   grain length }
+material Strip : solid { species BlackWalnut }
 
 case Bookcase of Ply {
     width 30in   height 36in   depth 11in
     side Left, Right
-    shelf Low at 12in
+    shelf Low at 12in { edge front band 1/4in of Strip }
     »join Low to every side with { dado 1/4in deep   glue }«
 }
 `,
@@ -64,9 +67,11 @@ case Bookcase of Ply {
     check(casework, report) {
         const lines = frontLinesOf(casework);
         const { byPart } = joineryOf(casework);
+        const finished = new Set([...casework.parts.values()].filter(isCovered).map(({ assembly }) => assembly));
+        if (finished.size === 0) return;
         for (const [path, { features, enters, receives }] of byPart) {
             const part = casework.parts.get(path);
-            if (!part || part.directions.thickness === 'y' || !isSound(part) || isCovered(part)) continue;
+            if (!part || !finished.has(part.assembly) || part.directions.thickness === 'y' || !isSound(part) || isCovered(part)) continue;
             if (enters.some((one) => one.sideOfEntering === 'front') || receives.some((one) => one.sideOfReceiving === 'front')) continue;
             for (const { does, solid, cause } of features) {
                 if (!isSlot(does)) continue;
