@@ -49,7 +49,6 @@ case Bench of Oak {
     shelf Low at 6in
     join Low to every side with { dado 1/4in deep   screw #8 x 2in count 2 inset 3in }
     allow fastener-shows because "plugged"
-    allow dado-shows because "meant"
 }
 `,
             },
