@@ -11,7 +11,7 @@ export const dadoShows = defineRule({
     severity: 'note',
     phase: 'sizes',
     title: 'A dado or a groove runs out at a front edge that nothing covers',
-    what: 'A dado or a groove goes on as far as the front edge of its board, and the edge has neither a band nor a nosing, and no part lies before it. Only in a case where other front edges are covered: where all are bare, that is the look of it.',
+    what: 'A dado or a groove goes on as far as the front edge of its board, and the edge has neither a band nor a nosing, and no part lies before it. Only in a case where other front edges are covered: where all are bare, that is the look of it. A shelf that is housed in a side is left out: its dado is closed by the shelf, and usual.',
     why: 'The end of the slot is seen from the front, with the end of the shelf in it and whatever gap there is between the two.',
     mend: 'Put a band or a nosing on the front edge, or let the shelf stand back a little: its dado then stops where the shelf does, and the corner of the shelf hides the round end of it. Where it is meant, allow it with the reason.',
     source: { kind: 'shop practice', citation: 'common practice, no source' },
@@ -28,8 +28,11 @@ material Strip : solid { species BlackWalnut }
 case Bookcase of Ply {
     width 30in   height 36in   depth 11in
     side Left, Right
-    shelf Low at 12in { edge front band 1/4in of Strip }
-    »join Low to every side with { dado 1/4in deep   glue }«
+    top
+    bottom
+    divider Post clear equal { edge front band 1/4in of Strip }
+    join top, bottom to every side with { biscuit #20 count 2 inset 2in   glue }
+    »join Post to top, bottom with { dado 1/4in deep   glue }«
 }
 `,
             },
@@ -74,7 +77,7 @@ case Bookcase of Ply {
             if (!part || !finished.has(part.assembly) || part.directions.thickness === 'y' || !isSound(part) || isCovered(part)) continue;
             if (enters.some((one) => one.sideOfEntering === 'front') || receives.some((one) => one.sideOfReceiving === 'front')) continue;
             for (const { does, solid, cause } of features) {
-                if (!isSlot(does)) continue;
+                if (!isSlot(does) || (cause.is === 'joint' && part.directions.thickness === 'x')) continue;
                 const bounds = boundsOf(solid);
                 if (bounds.most.y < frontWithin(lines, part, bounds) - tolerance.fit) continue;
                 const joint = cause.is === 'joint' ? casework.joints[cause.joint] : undefined;
