@@ -226,6 +226,8 @@ material BirchPlywoodLong like BirchPlywood { sheet 1525mm x 3050mm }
 material SoftwoodPlywood : plywood {
     density 35 lb/ft3   sheet 48in x 96in   grain length
     source "common practice, no source: 34 to 36 lb/ft3"
+    fastenerGravity 0.42
+    fastenerGravitySource "ANSI/AWC NDS-2018, Table 12.3.3B: plywood of other grades, species of the plies not known (from memory)"
 }
 
 /// Medium-density fibreboard. Sheets are an inch oversize both ways, for trimming.
@@ -536,6 +538,7 @@ material ParticleboardP5Metric30 : particleboard {
 // Averages over many trees: single boards vary, stiffness by 22 % (coefficient of variation, Wood Handbook, Table 5-6, from memory).
 // \`basis\` says on which volume the ovendry mass was divided: airdry is the volume at 12 %, green the volume before drying. The two, and
 // the ovendry volume of building codes, differ by a tenth and more: a value goes into a formula only with the basis that it was made for.
+// \`fastenerGravity\` is that of the building code, on ovendry volume, for the group that the wood is sold in: for screws and nails only.
 // \`modulusOfElasticity\` is the apparent one of a bending test: it includes the deflection by shear.
 // A change is that of one part in one, for each 1 % of moisture between 6 % and 14 %: twelve inches of flat-sawn cherry that go from
 // 6 % to 10 % grow by 12in * 0.00248 * 4, which is 0.119in.
@@ -595,6 +598,8 @@ species Beech : hardwood {
     shrinkageSource "Wood Handbook FPL-GTR-190 (2010), Table 4-3"
     radialChange 0.00190   tangentialChange 0.00431
     changeSource "Wood Handbook FPL-GTR-190 (2010), Table 13-5"
+    fastenerGravity 0.71
+    fastenerGravitySource "ANSI/AWC NDS-2018, Table 12.3.3A: beech-birch-hickory"
 }
 
 /// Softer and lighter than yellow birch; sold with it as birch.
@@ -617,6 +622,8 @@ species YellowBirch : hardwood {
     shrinkageSource "Wood Handbook FPL-GTR-190 (2010), Table 4-3"
     radialChange 0.00256   tangentialChange 0.00338
     changeSource "Wood Handbook FPL-GTR-190 (2010), Table 13-5"
+    fastenerGravity 0.71
+    fastenerGravitySource "ANSI/AWC NDS-2018, Table 12.3.3A: beech-birch-hickory"
 }
 
 /// A soft, light relative of black walnut.
@@ -665,6 +672,8 @@ species Pecan : hardwood {
     shrinkageSource "Wood Handbook FPL-GTR-190 (2010), Table 4-3"
     radialChange 0.00169   tangentialChange 0.00315
     changeSource "Wood Handbook FPL-GTR-190 (2010), Table 13-5"
+    fastenerGravity 0.71
+    fastenerGravitySource "ANSI/AWC NDS-2018, Table 12.3.3A: beech-birch-hickory"
 }
 
 /// A true hickory: the hardest and stiffest wood here. Changes with moisture are those of the true hickories together.
@@ -678,6 +687,8 @@ species Hickory : hardwood {
     shrinkageSource "Wood Handbook FPL-GTR-190 (2010), Table 4-3; its volumetric shrinkage (from memory)"
     radialChange 0.00259   tangentialChange 0.00411
     changeSource "Wood Handbook FPL-GTR-190 (2010), Table 13-5, Hickory, true (from memory)"
+    fastenerGravity 0.71
+    fastenerGravitySource "ANSI/AWC NDS-2018, Table 12.3.3A: beech-birch-hickory"
 }
 
 /// The maple of the Pacific coast; a soft maple to the trade.
@@ -700,6 +711,8 @@ species SoftMaple : hardwood {
     shrinkageSource "Wood Handbook FPL-GTR-190 (2010), Table 4-3 (from memory)"
     radialChange 0.00137   tangentialChange 0.00289
     changeSource "Wood Handbook FPL-GTR-190 (2010), Table 13-5"
+    fastenerGravity 0.58
+    fastenerGravitySource "ANSI/AWC NDS-2018, Table 12.3.3A: red maple"
 }
 
 /// The softer of the two eastern woods sold as soft maple.
@@ -739,6 +752,8 @@ species RedOak : hardwood {
     shrinkageSource "Wood Handbook FPL-GTR-190 (2010), Table 4-3; its volumetric shrinkage (from memory)"
     radialChange 0.00158   tangentialChange 0.00369
     changeSource "Wood Handbook FPL-GTR-190 (2010), Table 13-5, Red oak, commercial"
+    fastenerGravity 0.67
+    fastenerGravitySource "ANSI/AWC NDS-2018, Table 12.3.3A: red oak"
 }
 
 /// Weaker than northern red oak and sold with it as red oak.
@@ -761,6 +776,8 @@ species WhiteOak : hardwood {
     shrinkageSource "Wood Handbook FPL-GTR-190 (2010), Table 4-3"
     radialChange 0.00180   tangentialChange 0.00365
     changeSource "Wood Handbook FPL-GTR-190 (2010), Table 13-5, White oak, commercial"
+    fastenerGravity 0.73
+    fastenerGravitySource "ANSI/AWC NDS-2018, Table 12.3.3A: white oak"
 }
 
 /// Even-textured, takes paint and stain well; interlocked grain.
@@ -813,6 +830,8 @@ species YellowPoplar : hardwood {
     shrinkageSource "Wood Handbook FPL-GTR-190 (2010), Table 4-3"
     radialChange 0.00158   tangentialChange 0.00289
     changeSource "Wood Handbook FPL-GTR-190 (2010), Table 13-5 (from memory); follows from the shrinkages"
+    fastenerGravity 0.43
+    fastenerGravitySource "ANSI/AWC NDS-2018, Table 12.3.3A: yellow-poplar"
 }
 
 /// Birch as it is sold: taken to be yellow birch.
@@ -840,6 +859,8 @@ species WesternRedcedar : softwood {
     shrinkageSource "Wood Handbook FPL-GTR-190 (2010), Table 4-3"
     radialChange 0.00111   tangentialChange 0.00234
     changeSource "Wood Handbook FPL-GTR-190 (2010), Table 13-5 (from memory); follows from the shrinkages, starting at 22 % moisture"
+    fastenerGravity 0.36
+    fastenerGravitySource "ANSI/AWC NDS-2018, Table 12.3.3A: western cedars"
 }
 
 /// Close-grained, heavier than western redcedar.
@@ -862,6 +883,8 @@ species DouglasFir : softwood {
     shrinkageSource "Wood Handbook FPL-GTR-190 (2010), Table 4-3"
     radialChange 0.00165   tangentialChange 0.00267
     changeSource "Wood Handbook FPL-GTR-190 (2010), Table 13-5 (from memory); follows from the shrinkages"
+    fastenerGravity 0.50
+    fastenerGravitySource "ANSI/AWC NDS-2018, Table 12.3.3A: Douglas fir-larch"
 }
 
 /// Douglas-fir of the northern inland forests.
@@ -893,6 +916,8 @@ species EasternWhitePine : softwood {
     shrinkageSource "Wood Handbook FPL-GTR-190 (2010), Table 4-3; its volumetric shrinkage (from memory)"
     radialChange 0.00071   tangentialChange 0.00212
     changeSource "Wood Handbook FPL-GTR-190 (2010), Table 13-5 (from memory); follows from the shrinkages"
+    fastenerGravity 0.36
+    fastenerGravitySource "ANSI/AWC NDS-2018, Table 12.3.3A: eastern white pine"
 }
 
 /// One of the southern pines; heavy, hard and resinous.
@@ -902,6 +927,8 @@ species LoblollyPine : softwood {
     modulusOfElasticity 1790000 psi   modulusOfRupture 12800 psi
     compressionPerpendicular 790 psi   compressionParallel 7130 psi   shearParallel 1390 psi
     source "Wood Handbook FPL-GTR-282 (2021), Table 5-3b; density by Equation 4-14"
+    fastenerGravity 0.55
+    fastenerGravitySource "ANSI/AWC NDS-2018, Table 12.3.3A: southern pine"
 }
 
 /// Soft, even pine; windows, doors and knotty panelling.
@@ -915,6 +942,8 @@ species PonderosaPine : softwood {
     shrinkageSource "Wood Handbook FPL-GTR-190 (2010), Table 4-3 (from memory)"
     radialChange 0.00133   tangentialChange 0.00216
     changeSource "Wood Handbook FPL-GTR-190 (2010), Table 13-5 (from memory); follows from the shrinkages"
+    fastenerGravity 0.43
+    fastenerGravitySource "ANSI/AWC NDS-2018, Table 12.3.3A: ponderosa pine"
 }
 
 /// Soft, straight western pine; patterns and mouldings.
@@ -959,6 +988,8 @@ species SitkaSpruce : softwood {
     shrinkageSource "Wood Handbook FPL-GTR-190 (2010), Table 4-3 (from memory)"
     radialChange 0.00148   tangentialChange 0.00263
     changeSource "Wood Handbook FPL-GTR-190 (2010), Table 13-5 (from memory); follows from the shrinkages"
+    fastenerGravity 0.43
+    fastenerGravitySource "ANSI/AWC NDS-2018, Table 12.3.3A: Sitka spruce"
 }
 
 /// One of the light eastern spruces.
@@ -968,6 +999,8 @@ species WhiteSpruce : softwood {
     modulusOfElasticity 1430000 psi   modulusOfRupture 9400 psi
     compressionPerpendicular 430 psi   compressionParallel 5180 psi   shearParallel 970 psi
     source "Wood Handbook FPL-GTR-282 (2021), Table 5-3b; density by Equation 4-14"
+    fastenerGravity 0.42
+    fastenerGravitySource "ANSI/AWC NDS-2018, Table 12.3.3A: spruce-pine-fir"
 }
 
 // ------------------------------------------------------------------ Imported woods

@@ -93,6 +93,7 @@ import { partsCollide } from './solids/parts-collide.js';
 import { gluedAcrossGrain } from './strength/glued-across-grain.js';
 import { goodsDoNotFit } from './strength/goods-do-not-fit.js';
 import { goodsWithoutMass } from './strength/goods-without-mass.js';
+import { jointOverloaded } from './strength/joint-overloaded.js';
 import { shelfMayBreak } from './strength/shelf-may-break.js';
 import { shelfSags } from './strength/shelf-sags.js';
 import { shelfSagsVisibly } from './strength/shelf-sags-visibly.js';
@@ -199,6 +200,7 @@ export const rules: readonly Rule[] = [
     shelfSagsVisibly,
     shelfMayBreak,
     stiffnessUnknown,
+    jointOverloaded,
     tipsEasily,
     gluedAcrossGrain,
     doesNotPassDoorway,

@@ -27,6 +27,10 @@ export {
 } from './carrying.js';
 export { type CaulLoad, type CaulSection, caulCrown, caulLoad, clampPressure } from './caul.js';
 export { gluePressure, type PressureRange } from './glue-pressure.js';
+export type { End } from './joints/end-forces.js';
+export { greatestHold, type HeldEnd, heldEnds, heldVerdict } from './joints/held-ends.js';
+export type { Bearing, Carries, Hold, KnownHold, Shear, Withdrawal } from './joints/hold.js';
+export { designFactors } from './joints/yield.js';
 export { fitOf, type GoodsFit, type PartLoad, type RoomOnPart, roomOn, sizeOfGoods, standardGravity } from './loads.js';
 export { curvedFront, densityOf, massOfPart, shareUnderCurve } from './mass.js';
 export {

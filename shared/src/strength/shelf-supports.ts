@@ -31,24 +31,42 @@ function clearStretch(part: Part): Stretch {
 }
 
 /**
- * The longest stretch of a shelf without a support: upright boards right under it carry it as its ends are carried. Each stretch is taken
- * by itself, simply supported: that holds also when goods stand on one of them only. Undefined where its length is not known.
+ * The stretches of a shelf between its supports, from the left: upright boards right under it carry it as its ends are carried. None where
+ * its length is not known.
  */
-export function longestStretch(casework: Casework, shelf: Part): Stretch | undefined {
+export function stretchesOf(casework: Casework, shelf: Part): readonly Stretch[] {
     const { from, to } = clearStretch(shelf);
-    if (!(to > from)) return undefined;
+    if (!(to > from)) return [];
+    const ordered = postsUnder(casework, shelf, { from, to }).map(({ box }) => box);
+    const stretches: Stretch[] = [];
+    let at = from;
+    for (const { stop, next } of [...ordered.map(({ least, most }) => ({ stop: least.x, next: most.x })), { stop: to, next: to }]) {
+        stretches.push({ from: at, to: stop });
+        at = next;
+    }
+    return stretches;
+}
+
+/** Upright boards that stand under a shelf between its ends, from the left. */
+function postsUnder(casework: Casework, shelf: Part, { from, to }: Stretch): readonly Part[] {
+    const depth = shelf.box.most.y - shelf.box.least.y;
     const posts = partsUnder(casework, shelf).filter(({ directions, box }) => {
-        const depth = shelf.box.most.y - shelf.box.least.y;
         const shared = Math.min(box.most.y, shelf.box.most.y) - Math.max(box.least.y, shelf.box.least.y);
         return directions.thickness === 'x' && box.least.x > from && box.most.x < to && shared >= depth / 2;
     });
-    const ordered = posts.map(({ box }) => box).sort((a, b) => a.least.x - b.least.x);
-    let [longest, at]: [Stretch, number] = [{ from, to: from }, from];
-    for (const end of [...ordered.map(({ least, most }) => ({ stop: least.x, next: most.x })), { stop: to, next: to }]) {
-        if (end.stop - at > longest.to - longest.from) longest = { from: at, to: end.stop };
-        at = end.next;
-    }
-    return longest;
+    return posts.sort((a, b) => a.box.least.x - b.box.least.x);
+}
+
+/**
+ * The longest stretch of a shelf without a support. Each stretch is taken by itself, simply supported: that holds also when goods stand on
+ * one of them only. Undefined where its length is not known.
+ */
+export function longestStretch(casework: Casework, shelf: Part): Stretch | undefined {
+    const lengthOfOne = ({ from, to }: Stretch) => to - from;
+    return stretchesOf(casework, shelf).reduce<Stretch | undefined>(
+        (longest, one) => (longest && lengthOfOne(longest) >= lengthOfOne(one) ? longest : one),
+        undefined,
+    );
 }
 
 /** The boards on edge that run under the whole span of a shelf, joined to it. */

@@ -1,11 +1,10 @@
 /** How far shelves sag under what they carry, at once and in years, and how near they come to breaking. */
-import type { Casework, CurveModel, Part, Thing } from '../casework/index.js';
-import { real } from '../quantity/index.js';
+import type { Casework, Part, Thing } from '../casework/index.js';
 import { type Beam, type BeamLoad, bendingOf, type Extreme, greatestMoment, greatestSag } from './beam.js';
-import { loadsOn, type PartLoad, standardGravity } from './loads.js';
-import { massOfPart } from './mass.js';
+import { loadsOn, type PartLoad } from './loads.js';
 import { bendingStress } from './section.js';
 import { type ShelfStrip, sectionOf, stripsOfShelf, type UncountedBearer } from './shelf-section.js';
+import { depthOf, weightOf } from './shelf-shape.js';
 import { longestStretch, type Stretch } from './shelf-supports.js';
 import { ruptureOf, shareOfRupture } from './stiffness.js';
 
@@ -158,28 +157,6 @@ function stressOf(casework: Casework, stresses: UnderLoad['stresses']): StripStr
         if (!nearest || stress / allowable > nearest.stress / nearest.allowable) nearest = { strip, stress, allowable };
     }
     return nearest;
-}
-
-function weightOf(casework: Casework, part: Part): number {
-    const mass = massOfPart(casework, part);
-    return mass ? real.toNumber(mass.value) * standardGravity : 0;
-}
-
-/** The depth of the core at a place from left to right in the frame of the boxes: as its front line over the width says, less what bands and nosings take off there. */
-function depthOf(casework: Casework, part: Part): (x: number) => number {
-    const core = part.sizes.core.width ? real.toNumber(part.sizes.core.width.quantity.value) : Number.NaN;
-    const finished = part.box.most.y - part.box.least.y;
-    const model = part.frontCurve === undefined ? undefined : casework.curves.find(({ path }) => path === part.frontCurve);
-    const line = model && frontOver(casework, model);
-    if (!line) return () => core;
-    return (x) => Math.max(1, line(x) - part.box.least.y - (finished - core));
-}
-
-/** The depth of a line over the width, at a place from left to right in the frame of the boxes. */
-function frontOver(casework: Casework, { curve, over, assembly }: CurveModel): ((x: number) => number) | undefined {
-    const room = casework.assemblies.find(({ path }) => path === assembly)?.room;
-    if (!curve || !room || over !== 'width') return undefined;
-    return (x) => room.least.y + curve.valueAt(x - room.least.x).value;
 }
 
 /**

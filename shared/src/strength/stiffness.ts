@@ -43,6 +43,28 @@ function modulusNamed(thing: Thing | undefined, name: string): Modulus | undefin
     return megapascals === undefined || !value ? undefined : { megapascals, span: value.span };
 }
 
+/** Stress across the faces or the grain at which a material begins to give, and what it may carry for years. */
+export interface CompressionAcross {
+    readonly stated: number;
+    /** What the stated one is divided by. */
+    readonly divisor: number;
+    readonly allowable: number;
+    readonly source: string | undefined;
+}
+
+/** From the average stress at the proportional limit to a design value (ASTM D245, from memory). */
+const compressionDivisor = 1.67;
+
+/** Undefined where nothing says it: of panels nothing is published. */
+export function compressionAcross(casework: Casework, material: Thing): CompressionAcross | undefined {
+    const bearer = bearerOf(casework, material);
+    const stated = pressureOf(bearer, 'compressionPerpendicular');
+    if (stated === undefined) return undefined;
+    const divisor = wordOf(bearer?.properties.get('statistic')) === 'design' ? 1 : compressionDivisor;
+    const source = wordOf(bearer?.properties.get('strengthSource') ?? bearer?.properties.get('source'));
+    return { stated, divisor, allowable: stated / divisor, source };
+}
+
 export interface Creep {
     /** Times the sag at once, after years in a dry room. */
     readonly factor: number;

@@ -12,7 +12,7 @@ import type { Scope } from './scope.js';
 
 const cuts: ReadonlySet<string> = new Set(['dado', 'groove', 'rabbet']);
 /** Steps whose value is a diameter and a length. */
-const rods: ReadonlySet<string> = new Set(['screw', 'pocket', 'panelScrew', 'dowel', 'bolt']);
+const rods: ReadonlySet<string> = new Set(['screw', 'pocket', 'panelScrew', 'nail', 'dowel', 'bolt']);
 const lengthWords: readonly JointLength[] = ['wide', 'deep', 'thick', 'long', 'pitch', 'into', 'bore', 'seat', 'pilot', 'head', 'hole'];
 
 export function jointStepOf(construction: Construction, step: Step, scope: Scope): JointStep {

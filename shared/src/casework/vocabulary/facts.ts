@@ -53,6 +53,12 @@ const strength: Properties = {
     screwFace: property(shape.force, 'Withdrawal of a screw from the face.', 'screwFace 1000 N'),
     screwEdge: property(shape.force, 'Withdrawal of a screw from the edge.', 'screwEdge 900 N'),
     strengthSource: sourceOf('the strengths', 'strengthSource'),
+    fastenerGravity: property(
+        shape.ratio,
+        'Ovendry mass over ovendry volume, for screws and nails in it by NDS-2018; without it that of its species is converted.',
+        'fastenerGravity 0.67',
+    ),
+    fastenerGravitySource: sourceOf('the specific gravity for fasteners', 'fastenerGravitySource'),
 };
 
 const materialProperties: Properties = {

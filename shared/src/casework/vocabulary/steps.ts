@@ -161,8 +161,8 @@ export const stepKinds: Readonly<Record<string, StepKind>> = {
         value: { is: 'sizeByLength' },
         options: { ...layout, pilot, head },
     }),
-    nail: row('Nails or brads, by their length.', 'nail 1 1/4in spacing 6in', joint, {
-        value: either(shape.length, shape.tradeSize),
+    nail: row('Nails or brads, by their length, or by diameter and length.', 'nail 1 1/4in spacing 6in', joint, {
+        value: either(shape.length, { is: 'sizeByLength' }, shape.tradeSize),
         options: layout,
     }),
     pin: row('Headless pins.', 'pin spacing 8in', joint, {

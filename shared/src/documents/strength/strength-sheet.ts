@@ -3,6 +3,8 @@ import type { Casework } from '../../casework/index.js';
 import {
     carriedPieces,
     caseStabilities,
+    type HeldEnd,
+    heldEnds,
     liftOf,
     type ShelfSag,
     type ShelfStrength,
@@ -17,6 +19,7 @@ import { type PrintStyle, printStyle } from '../print-style.js';
 import { projectFacts } from '../project-facts.js';
 import type { Group, Sheet } from '../sheet.js';
 import { carryingSteps } from './carrying-steps.js';
+import { jointSteps } from './joint-steps.js';
 import { movementSteps } from './movement-steps.js';
 import { shelfSteps } from './shelf-steps.js';
 import { standingSteps } from './standing-steps.js';
@@ -35,6 +38,7 @@ export function strengthSheet(evaluated: Casework, options: Pick<DocumentOptions
     const print = printStyle(casework, options);
     const calculations = [
         ...shelfCalculations(casework, print, options.locate),
+        ...jointCalculations(casework, print),
         ...standingCalculations(casework, print),
         ...movementCalculations(casework, print),
         ...carryingCalculations(casework, print),
@@ -108,6 +112,33 @@ function shelfNotes({ strips, uncounted }: ShelfSag): readonly string[] {
         }),
     ];
 }
+
+/** What holds the ends of shelves; ends whose calculation is the same are one. */
+function jointCalculations(casework: Casework, print: PrintStyle): readonly Calculation[] {
+    const nameOf = partNamer(casework);
+    const units = unitsOf(print);
+    const alike = new Map<
+        string,
+        { readonly end: HeldEnd; readonly steps: readonly Step[]; readonly names: Set<string>; readonly at: Set<string> }
+    >();
+    for (const end of heldEnds(casework)) {
+        const steps = jointSteps(end, units);
+        const key = `${end.way} ${end.joint.recipe} ${inWords(steps)}`;
+        const known = alike.get(key) ?? { end, steps, names: new Set(), at: new Set() };
+        known.names.add(nameOf(end.part.path));
+        known.at.add(end.support.name);
+        alike.set(key, known);
+    }
+    return [...alike.values()].map(({ end, steps, names, at }) => ({
+        heading: `${namesInWords([...names])}, ${wordsOfWay[end.way]} ${[...at].join(', ')}`,
+        steps,
+        notes: [
+            'Design values are for sound wood, holes of the right size and screws that hold; ways of holding are not added up, because they do not share a load. What a back adds is not counted on.',
+        ],
+    }));
+}
+
+const wordsOfWay: Readonly<Record<HeldEnd['way'], string>> = { beside: 'held at', on: 'lying on', under: 'hung from' };
 
 /** Each case that stands on the floor. */
 function standingCalculations(casework: Casework, print: PrintStyle): readonly Calculation[] {

@@ -1,15 +1,16 @@
 /** Why a shelf sags as far as it does, in lines for a terminal. */
 import type { Casework, Path } from '../../casework/index.js';
-import { sagLimitOf, shelfStrengths } from '../../strength/index.js';
+import { heldEnds, sagLimitOf, shelfStrengths } from '../../strength/index.js';
 import type { DocumentOptions } from '../document-options.js';
 import { printStyle } from '../print-style.js';
+import { jointSteps } from './joint-steps.js';
 import { shelfSteps } from './shelf-steps.js';
 import { type Step, sayFigure, unitsOf } from './worked.js';
 
 export interface SagInWords {
     /** `0.03835in at once, 0.08203in in years` */
     readonly sag: string;
-    /** Its calculation, a line for each step. */
+    /** Its calculation and that of the joints at its ends, a line for each step. */
     readonly lines: readonly string[];
 }
 
@@ -19,14 +20,15 @@ export function whySag(casework: Casework, path: Path, options: Pick<DocumentOpt
     if (shelf?.is !== 'known') return undefined;
     const units = unitsOf(printStyle(casework, options));
     const steps = shelfSteps(shelf, { casework, units, limit: sagLimitOf(casework), locate: options.locate });
+    const ends = heldEnds(casework).filter(({ part }) => part === shelf.part);
     return {
         sag: `${sayFigure(units.length(shelf.sagAtOnce))} at once, ${sayFigure(units.length(shelf.sagInYears))} in years`,
-        lines: steps.map(lineOf),
+        lines: [...steps.map(lineOf), ...ends.flatMap((end) => [`At ${end.support.name}`, ...jointSteps(end, units).map(lineOf)])],
     };
 }
 
 /** `s = 5 w L^4 / (384 EI) = 5 × 0.8911 × 37.12^4 / (384 EI) = 0.03835in   sags at once  (Wood Handbook ...)` */
 function lineOf({ symbol, what, formula, figures, result, source, verdict }: Step): string {
-    const sums = [symbol, formula, figures, result && sayFigure(result)].filter((part) => part !== undefined).join(' = ');
+    const sums = [symbol, formula, figures, result && sayFigure(result).trim()].filter((part) => part !== undefined).join(' = ');
     return `${what}: ${sums}${verdict === undefined ? '' : `, ${verdict}`}${source === undefined ? '' : `  (${source})`}`;
 }
