@@ -6,13 +6,16 @@ import { analyseText } from './analysed.js';
 /** A case that a light push tips over. */
 const pillar = (inCase: string, { top = '', build = 'build 1 Pillar' } = {}): string => `use casewright.panels
 material Mdf like FibreboardThreeQuarter
+material Thin like FibreboardQuarter
 project "Hall" { ${build} }
 ${top}
 case Pillar of Mdf {
     width 36in   height 60in   depth 9in
+    back of Thin
     side Left, Right
     shelf Row[4] clear equal
     join every shelf to every side with { glue }
+    join back to every side, every shelf with { nail 1in spacing 4in }
     ${inCase}
 }
 `;

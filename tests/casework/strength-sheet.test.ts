@@ -83,8 +83,10 @@ describe('a sheet in inches', () => {
             'Low, carrying 40 lb/ft2: sag at once',
             'Low, carrying 40 lb/ft2: sag in years, as the eye sees it',
             'Low, carrying 40 lb/ft2: stress in Mdf',
+            'Low, held at Left, Right: held',
             'Stand, standing by itself: tipping by a level push (not asked of it: it is under 27in high or under 30 lb)',
             'Stand, standing by itself: tipping by someone on a front edge (not asked of it: it is under 27in high or under 30 lb)',
+            'Stand, kept square: bracing against racking',
         ]);
     });
 
@@ -103,7 +105,9 @@ describe('a sheet in inches', () => {
         const sheet = await sheetOf(stand('shelf Tier[3] clear equal', 'load 10 lb/ft2 on every Tier'));
         expect(calculations(sheet).map(({ heading }) => heading)).toEqual([
             'Tier[1..3], carrying 10 lb/ft2',
+            'Tier[1..3], held at Left, Right',
             'Stand, standing by itself',
+            'Stand, kept square',
             'Stand, carried in one piece',
         ]);
     });

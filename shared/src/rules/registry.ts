@@ -87,6 +87,9 @@ import { propertyStatedTwice } from './properties/property-stated-twice.js';
 import { propertyWithoutValue } from './properties/property-without-value.js';
 import { unknownKindOrStep } from './properties/unknown-kind-or-step.js';
 import { unknownProperty } from './properties/unknown-property.js';
+import { backOverloaded } from './racking/back-overloaded.js';
+import { bracedAtOneEnd } from './racking/braced-at-one-end.js';
+import { noBracing } from './racking/no-bracing.js';
 import type { Rule } from './rule.js';
 import { jointGapes } from './solids/joint-gapes.js';
 import { partsCollide } from './solids/parts-collide.js';
@@ -202,6 +205,9 @@ export const rules: readonly Rule[] = [
     stiffnessUnknown,
     jointOverloaded,
     tipsEasily,
+    noBracing,
+    bracedAtOneEnd,
+    backOverloaded,
     gluedAcrossGrain,
     doesNotPassDoorway,
     doesNotStandUp,

@@ -30,7 +30,6 @@ export { gluePressure, type PressureRange } from './glue-pressure.js';
 export type { End } from './joints/end-forces.js';
 export { greatestHold, type HeldEnd, heldEnds, heldVerdict } from './joints/held-ends.js';
 export type { Bearing, Carries, Hold, KnownHold, Shear, Withdrawal } from './joints/hold.js';
-export { designFactors } from './joints/yield.js';
 export { fitOf, type GoodsFit, type PartLoad, type RoomOnPart, roomOn, sizeOfGoods, standardGravity } from './loads.js';
 export { curvedFront, densityOf, massOfPart, shareUnderCurve } from './mass.js';
 export {
@@ -42,6 +41,7 @@ export {
     mostHeldAcross,
     movingParts,
 } from './movement.js';
+export { type Brace, type Bracing, bracingOf, type RackedCase, rackedCases } from './racking.js';
 export { type SagLimit, sagLimitOf, visibleSag } from './sag-limit.js';
 export type { Section } from './section.js';
 export { type ShelfStrip, sectionOf, type UncountedBearer } from './shelf-section.js';

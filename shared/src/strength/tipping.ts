@@ -2,6 +2,7 @@
 import type { Assembly, Casework, Part } from '../casework/index.js';
 import { type SpacePoint, tolerance } from '../geometry/index.js';
 import { real } from '../quantity/index.js';
+import { partsIn } from './cases.js';
 import { loadsOn, standardGravity } from './loads.js';
 import { curvedFront, massOfPart, middleOfMass } from './mass.js';
 
@@ -135,12 +136,6 @@ function stabilityOf(casework: Casework, assembly: Assembly): CaseStability | un
         climb: worstClimb(parts, empty, { frontLine, floor, tilt }),
         outOfScope: height < stabilityTests.scope.height || empty.mass < stabilityTests.scope.mass,
     };
-}
-
-function partsIn(casework: Casework, assembly: Assembly): readonly Part[] {
-    const inside = new Set([assembly.path]);
-    for (const other of casework.assemblies) if (other.inside !== undefined && inside.has(other.inside)) inside.add(other.path);
-    return [...casework.parts.values()].filter((part) => inside.has(part.assembly));
 }
 
 /** What a part touches the floor with: a stretch from left to right, and from back to front where it does so over all of that stretch. */

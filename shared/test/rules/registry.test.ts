@@ -6,7 +6,27 @@ import { ruleNamed, rules } from '../../src/rules/index.js';
 const ledger = readFileSync(new URL('../../src/rules/ledger.txt', import.meta.url), 'utf8')
     .split('\n')
     .filter((line) => /^[A-Z]/.test(line));
-const groups = ['TXT', 'NAM', 'UNI', 'PRP', 'PLC', 'MAT', 'EDG', 'CRV', 'JNT', 'STR', 'STB', 'MOV', 'HND', 'LOA', 'DES', 'SOL'];
+const groups = [
+    'TXT',
+    'NAM',
+    'UNI',
+    'PRP',
+    'PLC',
+    'MAT',
+    'EDG',
+    'CRV',
+    'JNT',
+    'STR',
+    'STB',
+    'RCK',
+    'MOV',
+    'HND',
+    'ACC',
+    'GLS',
+    'LOA',
+    'DES',
+    'SOL',
+];
 const codes = rules.map(({ code }) => code);
 
 describe('the registry', () => {

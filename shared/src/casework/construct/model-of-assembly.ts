@@ -1,5 +1,6 @@
 /** A case as the model shows it: its room as written, and its size over all. */
 import { type Box, boxBetween } from '../../geometry/index.js';
+import { dimension } from '../../quantity/index.js';
 import type { Assembly, Axis } from '../model/casework.js';
 import type { Measure } from '../model/measure.js';
 import type { CaseBuild } from './case-build.js';
@@ -23,7 +24,7 @@ export function modelOfAssembly(build: CaseBuild, count: number, extent: Box | u
     const own = roomBox(ends);
     // the room is turned over with the case that it is in
     const room = own && build.parent ? build.parent.mirror.box(own) : own;
-    const anchor = anchorOf(build);
+    const [anchor, push] = [anchorOf(build), pushOf(build)];
     return {
         path: build.path,
         name: build.name,
@@ -40,6 +41,7 @@ export function modelOfAssembly(build: CaseBuild, count: number, extent: Box | u
         span: build.span,
         ...(build.parent ? { inside: build.parent.path } : {}),
         ...(anchor ? { anchor } : {}),
+        ...(push ? { push } : {}),
         ...(build.declaration.doc === undefined ? {} : { doc: build.declaration.doc }),
     };
 }
@@ -49,6 +51,13 @@ function anchorOf(build: CaseBuild): Measure | undefined {
     const value = build.declaration.phrases.properties.find(({ name }) => name === 'anchor')?.value;
     const height = value?.is === 'dimensions' ? value.items[0]?.value : undefined;
     return height && expectLength(build.construction, evaluateMeasure(build.construction, height, build.scope), height.span);
+}
+
+/** `push 50 lbf` */
+function pushOf(build: CaseBuild): Measure | undefined {
+    const value = build.declaration.phrases.properties.find(({ name }) => name === 'push')?.value;
+    const push = value && evaluateMeasure(build.construction, value, build.scope);
+    return push?.quantity.dimension === dimension.force ? push : undefined;
 }
 
 function roomBox(ends: readonly (readonly [Measure | undefined, Measure | undefined])[]): Box | undefined {

@@ -109,6 +109,8 @@ export interface Assembly {
     readonly inside?: Path;
     /** How high over the floor it is anchored to the wall; a case without it stands by itself. */
     readonly anchor?: Measure;
+    /** The level push along the wall, at its top, that it is to take. */
+    readonly push?: Measure;
     readonly parts: readonly Path[];
     readonly span: Span;
     readonly doc?: string;

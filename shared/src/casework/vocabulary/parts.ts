@@ -72,6 +72,7 @@ const assembly: Properties = {
         'How high over the floor it is anchored to the wall. A case without it stands by itself, and is looked at for tipping.',
         'anchor 64in high',
     ),
+    push: property(shape.force, 'The level push along the wall, at its top, that its back is to take.', 'push 50 lbf'),
     clear,
     finished,
     note,

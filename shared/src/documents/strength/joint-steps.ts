@@ -2,7 +2,6 @@
 import {
     type Bearing,
     type Carries,
-    designFactors,
     greatestHold,
     type HeldEnd,
     type Hold,
@@ -14,7 +13,7 @@ import {
 import { digits, judged, type Step, sayFigure, type Units } from './worked.js';
 
 const code = 'NDS-2018';
-const years = `what stands for years: ${code}, 2.3.2 (from memory)`;
+const lasting = `duration: ${code}, 2.3.2 (from memory)`;
 
 export function jointSteps(end: HeldEnd, units: Units): readonly Step[] {
     return [loadStep(end, units), ...end.holds.flatMap((hold) => holdSteps(hold, units)), verdictStep(end, units)];
@@ -31,7 +30,8 @@ function loadStep({ force, load, stretch }: HeldEnd, units: Units): Step {
     };
 }
 
-function holdSteps(hold: Hold, units: Units): readonly Step[] {
+/** The steps of one way of holding, down to what it may carry. */
+export function holdSteps(hold: Hold, units: Units): readonly Step[] {
     if (hold.is === 'unpublished') {
         const tested =
             hold.tested === undefined ? '' : `; in a test one comes out at ${sayFigure(units.force(hold.tested))} on the average`;
@@ -92,11 +92,11 @@ function shearSteps(by: Shear, units: Units): readonly Step[] {
         },
         {
             symbol: "Z'",
-            what: 'Each, for years',
+            what: by.duration < 1 ? 'Each, for years' : 'Each, for ten minutes',
             formula: `Z × duration × depth${by.endGrain < 1 ? ' × end grain' : ''}`,
-            figures: `${digits(units.force(by.yieldLoad).value)} × ${designFactors.permanent} × ${digits(by.penetration)}${by.endGrain < 1 ? ` × ${by.endGrain}` : ''}`,
+            figures: `${digits(units.force(by.yieldLoad).value)} × ${by.duration} × ${digits(by.penetration)}${by.endGrain < 1 ? ` × ${by.endGrain}` : ''}`,
             result: units.force(by.each),
-            source: `${years}; a depth of ten shanks counts fully (tables of chapter 12, from memory)${by.endGrain < 1 ? '; across a screw in end grain 12.5.2 (from memory)' : ''}`,
+            source: `${lasting}; a depth of ten shanks counts fully (tables of chapter 12, from memory)${by.endGrain < 1 ? '; across a screw in end grain 12.5.2 (from memory)' : ''}`,
         },
         ...(by.tested === undefined
             ? []
@@ -132,9 +132,9 @@ function withdrawalSteps(by: Withdrawal, units: Units): readonly Step[] {
             symbol: "Z'",
             what: 'Each is pulled, and holds for years',
             formula: isScrew ? '2,850 G^2 D (psi) × length × duration' : '1,380 G^(5/2) D (psi) × length × duration',
-            figures: `G ${digits(by.gravity)} ovendry, D ${digits(units.length(by.shank).value)}, ${isScrew ? 'thread ' : ''}${sayFigure(units.length(by.thread))} in the wood, ${designFactors.permanent}`,
+            figures: `G ${digits(by.gravity)} ovendry, D ${digits(units.length(by.shank).value)}, ${isScrew ? 'thread ' : ''}${sayFigure(units.length(by.thread))} in the wood, ${by.duration}`,
             result: units.force(by.each),
-            source: `${code}, Equations 12.2-2 and 12.2-3; ${years}; G: ${by.source}`,
+            source: `${code}, Equations 12.2-2 and 12.2-3; ${lasting}; G: ${by.source}`,
         },
         ...(by.breaking === undefined
             ? []

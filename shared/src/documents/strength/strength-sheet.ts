@@ -6,6 +6,7 @@ import {
     type HeldEnd,
     heldEnds,
     liftOf,
+    rackedCases,
     type ShelfSag,
     type ShelfStrength,
     sagLimitOf,
@@ -21,6 +22,7 @@ import type { Group, Sheet } from '../sheet.js';
 import { carryingSteps } from './carrying-steps.js';
 import { jointSteps } from './joint-steps.js';
 import { movementSteps } from './movement-steps.js';
+import { rackingSteps } from './racking-steps.js';
 import { shelfSteps } from './shelf-steps.js';
 import { standingSteps } from './standing-steps.js';
 import { inWords, rowOf, type Step, strengthColumns, unitsOf } from './worked.js';
@@ -40,6 +42,7 @@ export function strengthSheet(evaluated: Casework, options: Pick<DocumentOptions
         ...shelfCalculations(casework, print, options.locate),
         ...jointCalculations(casework, print),
         ...standingCalculations(casework, print),
+        ...rackingCalculations(casework, print),
         ...movementCalculations(casework, print),
         ...carryingCalculations(casework, print),
     ];
@@ -155,6 +158,17 @@ function standingCalculations(casework: Casework, print: PrintStyle): readonly C
                 : []),
         ],
     }));
+}
+
+/** What keeps the cases square that stand by themselves: where a push is declared, or something is missing. */
+function rackingCalculations(casework: Casework, print: PrintStyle): readonly Calculation[] {
+    return rackedCases(casework)
+        .filter(({ assembly, isBracedThroughout }) => assembly.push || !isBracedThroughout)
+        .map((racked) => ({
+            heading: `${racked.assembly.name === '' ? racked.assembly.kind : racked.assembly.name}, kept square`,
+            steps: rackingSteps(casework, racked, unitsOf(print)),
+            notes: ['How far it leans before that is not worked out: no slip of these fasteners is published for furniture.'],
+        }));
 }
 
 function movementCalculations(casework: Casework, print: PrintStyle): readonly Calculation[] {

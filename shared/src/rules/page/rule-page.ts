@@ -89,7 +89,7 @@ function allowLine({ severity, name, code }: Rule): string {
 }
 
 /** Groups whose findings are about a case as a whole. */
-const wholeCases: ReadonlySet<string> = new Set(['STB', 'HND']);
+const wholeCases: ReadonlySet<string> = new Set(['STB', 'RCK', 'HND', 'ACC']);
 
 /** What the codes of a group are about. */
 const groups: Readonly<Record<string, string>> = {
@@ -104,8 +104,11 @@ const groups: Readonly<Record<string, string>> = {
     JNT: 'Joints',
     STR: 'Strength',
     STB: 'How it stands',
+    RCK: 'Racking',
     MOV: 'Movement of wood',
     HND: 'Carrying and the way in',
+    ACC: 'Access',
+    GLS: 'Glass',
     LOA: 'What the case holds',
     DES: 'Decisions',
     SOL: 'Parts as solids',

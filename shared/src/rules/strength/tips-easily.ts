@@ -25,13 +25,16 @@ export const tipsEasily = defineRule({
             {
                 text: `use casewright.panels
 material Mdf like FibreboardThreeQuarter
+material Thin like FibreboardQuarter
 project "Hall" { »build 1 Pillar« }
 
 case Pillar of Mdf {
     width 36in   height 60in   depth 9in
+    back of Thin
     side Left, Right
     shelf Row[4] clear equal
     join every shelf to every side with { glue }
+    join back to every side, every shelf with { nail 1in spacing 4in }
 }
 `,
             },
@@ -41,28 +44,34 @@ case Pillar of Mdf {
                 note: 'It is screwed to the studs.',
                 text: `use casewright.panels
 material Mdf like FibreboardThreeQuarter
+material Thin like FibreboardQuarter
 project "Hall" { build 1 Pillar }
 
 case Pillar of Mdf {
     width 36in   height 60in   depth 9in
     anchor 58in high
+    back of Thin
     side Left, Right
     shelf Row[4] clear equal
     join every shelf to every side with { glue }
+    join back to every side, every shelf with { nail 1in spacing 4in }
 }
 `,
             },
             {
                 text: `use casewright.panels
 material Mdf like FibreboardThreeQuarter
+material Thin like FibreboardQuarter
 project "Hall" { build 1 Chest }
 
 case Chest of Mdf {
     width 36in   height 30in   depth 18in
+    back of Thin
     side Left, Right
     shelf Low at 4in
     shelf High at top
     join every shelf to every side with { glue }
+    join back to every side, every shelf with { nail 1in spacing 4in }
 }
 `,
             },

@@ -29,21 +29,27 @@ const names: Readonly<Record<string, string>> = {
 };
 
 /** The holds of one step; none for a step that drives nothing. */
-export function driven(casework: Casework, { way }: Where, step: JointStep, fasteners: readonly Fastener[]): readonly Hold[] {
+export function driven(
+    casework: Casework,
+    { way, duration = designFactors.permanent }: Where,
+    step: JointStep,
+    fasteners: readonly Fastener[],
+): readonly Hold[] {
     const name = names[step.does];
     // what lies on its support is not carried by what keeps it there
     if (name === undefined || way === 'on') return [];
     const what = `${fasteners.length} ${name}${step.size === undefined ? '' : ` ${step.size}`}`;
-    const one = oneOf(casework, { way }, step, fasteners);
+    const one = oneOf(casework, { way, duration }, step, fasteners);
     if (typeof one === 'string') return [{ is: 'unpublished', what, because: one }];
     return ['because' in one ? { is: 'unpublished', what, ...one } : { is: 'known', what, ...one }];
 }
 
 type Found = Pick<KnownHold, 'capacity' | 'by'> | Pick<UnpublishedHold, 'because' | 'tested'>;
-type Where = Pick<Meeting, 'way'>;
+/** How a board meets its support, and the factor for how long the load lasts: years where nothing is said. */
+type Where = Pick<Meeting, 'way'> & { readonly duration?: number };
 
 /** What they may carry, or why nothing is known of it. */
-function oneOf(casework: Casework, where: Where, step: JointStep, fasteners: readonly Fastener[]): Found | string {
+function oneOf(casework: Casework, where: Required<Where>, step: JointStep, fasteners: readonly Fastener[]): Found | string {
     const [fastener] = fasteners;
     if (step.does === 'pocket') return 'no design value is published for screws in slanted pockets';
     if (step.does === 'panelScrew') return 'no design value is published for thick screws in panels';
@@ -62,11 +68,13 @@ function oneOf(casework: Casework, where: Where, step: JointStep, fasteners: rea
     const boards = [casework.parts.get(first.part), casework.parts.get(last.part)] as const;
     const [through, into] = boards;
     if (!through || !into) return 'they do not reach the second board';
-    const sizes: Sizes = { form, shank, root, step, count: fasteners.length, first, last, through, into, fastener };
+    const { duration } = where;
+    const sizes: Sizes = { form, duration, shank, root, step, count: fasteners.length, first, last, through, into, fastener };
     return where.way === 'under' ? pulled(casework, sizes) : sheared(casework, sizes);
 }
 
 interface Sizes {
+    readonly duration: number;
     readonly form: DrivenForm;
     readonly shank: number;
     readonly root: number;
@@ -80,7 +88,7 @@ interface Sizes {
 }
 
 function sheared(casework: Casework, sizes: Sizes): Found | string {
-    const { form, shank, root, step, count, first, last, through, into, fastener } = sizes;
+    const { form, duration, shank, root, step, count, first, last, through, into, fastener } = sizes;
     const grain = grainOf(casework, into, last, fastener);
     if (grain === 'panel edge') return `none is published for them in the edge of ${materialAt(casework, into, last)?.name ?? into.name}`;
     const [side, main] = [memberOf(casework, through, first), memberOf(casework, into, last)];
@@ -94,7 +102,7 @@ function sheared(casework: Casework, sizes: Sizes): Found | string {
     // NDS-2018 leaves open whether shank or root goes into the reduction: the shank gives the lower load
     const reduction = reductionTerm(shank);
     const { mode, load: yieldLoad } = weakestMode(yieldModes({ diameter: root, bendingYield: yields, reduction, side, main }));
-    const each = yieldLoad * designFactors.permanent * shortened * endGrain;
+    const each = yieldLoad * duration * shortened * endGrain;
     const wood = grain === 'end' ? undefined : testedGravity(casework, materialAt(casework, into, last));
     const tested = wood && testedLateral(form, wood, shank);
     return {
@@ -104,6 +112,7 @@ function sheared(casework: Casework, sizes: Sizes): Found | string {
             step,
             form,
             count,
+            duration,
             each,
             shank,
             depth,
@@ -124,7 +133,7 @@ function sheared(casework: Casework, sizes: Sizes): Found | string {
 /** A thread is at least two thirds as long as its screw (ASME B18.6.1, from memory). */
 const threadShare = 2 / 3;
 
-function pulled(casework: Casework, { form, shank, step, count, last, into, fastener }: Sizes): Found {
+function pulled(casework: Casework, { form, duration, shank, step, count, last, into, fastener }: Sizes): Found {
     const material = materialAt(casework, into, last);
     const grain = grainOf(casework, into, last, fastener);
     const depth = last.stretch.to - last.stretch.from;
@@ -137,9 +146,9 @@ function pulled(casework: Casework, { form, shank, step, count, last, into, fast
         return { because, tested: breaking && breaking * endGrainShare };
     }
     if (!gravity || grain === 'panel edge') return pulledFromPanel(material, into, form, { edge: last.intoEdge, shank, thread });
-    const each = designWithdrawal(form, { gravity: gravity.value, diameter: shank, length: thread }) * designFactors.permanent;
+    const each = designWithdrawal(form, { gravity: gravity.value, diameter: shank, length: thread }) * duration;
     const { value, source } = gravity;
-    const by = { is: 'withdrawal', step, form, count, each, shank, depth, thread, gravity: value, source, breaking } as const;
+    const by = { is: 'withdrawal', step, form, count, duration, each, shank, depth, thread, gravity: value, source, breaking } as const;
     return { capacity: each * count, by };
 }
 

@@ -27,6 +27,8 @@ interface Driven {
     readonly step: JointStep;
     readonly form: DrivenForm;
     readonly count: number;
+    /** The factor for how long the load lasts. */
+    readonly duration: number;
     /** Of one of them, with all factors. */
     readonly each: number;
     readonly shank: number;
