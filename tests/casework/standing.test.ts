@@ -126,3 +126,30 @@ describe('the rule', () => {
         expect(findings.some(({ severity, span }) => severity === 'error' && span.start > 0)).toBe(true);
     });
 });
+
+describe('on a floor that is not level', () => {
+    const size = 'width 24in\n height 40in\n depth 18in';
+    const project = (floor: string) => `project "P" { build 1 Stand\n ${floor} }\n`;
+    const mass = ((2 * 40 + 2 * 22.5) * 18 * 0.75 * 48) / 1728;
+
+    it.each<[string, number]>([
+        ['slope 1/4in / 48in', Math.atan(0.25 / 48)],
+        ['slope 2%', Math.atan(0.02)],
+        // asin(0.43 / 18): 1.3689 degrees (ASTM F2057-23, 8.2.3)
+        ['carpet 0.43in', (1.3689 * Math.PI) / 180],
+        ['slope 1/48   carpet 0.43in', Math.atan(1 / 48) + (1.3689 * Math.PI) / 180],
+    ])('%s: the push is m (9 cos - 20 sin) / 40', async (floor, lean) => {
+        // Statics of a rigid body whose middle is 9in behind the front line and 20in high, at 48 lb/ft3.
+        const found = await standing(stand(size, box, project(floor)));
+        expect(found.floorLean).toBeCloseTo(lean, 5);
+        expect(found.push / poundForce).toBeCloseTo((mass * (9 * Math.cos(lean) - 20 * Math.sin(lean))) / 40, 3);
+    });
+
+    it('says so, and says when no push is needed', async () => {
+        const shallow = 'width 24in\n height 60in\n depth 12in';
+        const [sloping] = await said(stand(shallow, box, project('slope 1/20')));
+        expect(sloping?.message).toMatch(/goes over under a push of .* on the floor that the project states/);
+        const [steep] = await said(stand(shallow, box, project('slope 1/4')));
+        expect(steep?.message).toBe('`Stand` stands by itself, and goes over without a push, on the floor that the project states');
+    });
+});

@@ -48,19 +48,42 @@ function integralOver(stations: readonly number[], f: (x: number) => number, fro
 export function bendingOf(beam: Beam): Bending {
     const simple = simplySupported(beam);
     if (beam.ends === 'simple') return simple;
+    // two equations: the beam turns nowhere at its ends, whatever its stiffness
+    const { leftByLeft: a, rightByLeft: b, rightByRight: c, leftByLoad: p, rightByLoad: q } = turningOf(beam, simple);
+    const determinant = a * c - b * b;
+    return withEndMoments(beam, simple, [(b * q - c * p) / determinant, (b * p - a * q) / determinant]);
+}
+
+/** How far the ends of a simple beam turn, under its load and by a moment of one at either end. */
+export interface Turning {
+    readonly leftByLeft: number;
+    readonly rightByLeft: number;
+    readonly rightByRight: number;
+    readonly leftByLoad: number;
+    readonly rightByLoad: number;
+}
+
+/** By virtual work, with a unit moment at the end whose turning is asked for. */
+export function turningOf(beam: Beam, { momentAt }: Bending): Turning {
     const { span } = beam;
     const stations = stationsOf(beam);
     const flexibility = (weigh: (x: number) => number) => integralOver(stations, (x) => weigh(x) / beam.stiffnessAt(x), 0, span);
     const [left, right] = [(x: number) => 1 - x / span, (x: number) => x / span];
-    // two equations: the beam turns nowhere at its ends, whatever its stiffness
-    const [a, b, c] = [flexibility((x) => left(x) ** 2), flexibility((x) => left(x) * right(x)), flexibility((x) => right(x) ** 2)];
-    const [p, q] = [flexibility((x) => simple.momentAt(x) * left(x)), flexibility((x) => simple.momentAt(x) * right(x))];
-    const determinant = a * c - b * b;
-    const [atLeft, atRight] = [(b * q - c * p) / determinant, (b * p - a * q) / determinant];
+    return {
+        leftByLeft: flexibility((x) => left(x) ** 2),
+        rightByLeft: flexibility((x) => left(x) * right(x)),
+        rightByRight: flexibility((x) => right(x) ** 2),
+        leftByLoad: flexibility((x) => momentAt(x) * left(x)),
+        rightByLoad: flexibility((x) => momentAt(x) * right(x)),
+    };
+}
+
+/** A simple beam with moments at its ends besides, positive where they make it sag. */
+export function withEndMoments({ span }: Beam, simple: Bending, [atLeft, atRight]: readonly [number, number]): Bending {
     const shear = (atRight - atLeft) / span;
     return {
         reactions: [simple.reactions[0] + shear, simple.reactions[1] - shear],
-        momentAt: (x) => simple.momentAt(x) + atLeft * left(x) + atRight * right(x),
+        momentAt: (x) => simple.momentAt(x) + atLeft * (1 - x / span) + (atRight * x) / span,
     };
 }
 

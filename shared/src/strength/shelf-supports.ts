@@ -57,16 +57,23 @@ function postsUnder(casework: Casework, shelf: Part, { from, to }: Stretch): rea
     return posts.sort((a, b) => a.box.least.x - b.box.least.x);
 }
 
-/**
- * The longest stretch of a shelf without a support. Each stretch is taken by itself, simply supported: that holds also when goods stand on
- * one of them only. Undefined where its length is not known.
- */
-export function longestStretch(casework: Casework, shelf: Part): Stretch | undefined {
-    const lengthOfOne = ({ from, to }: Stretch) => to - from;
-    return stretchesOf(casework, shelf).reduce<Stretch | undefined>(
-        (longest, one) => (longest && lengthOfOne(longest) >= lengthOfOne(one) ? longest : one),
-        undefined,
+/** The place of the longest stretch among others; -1 where there is none. */
+export function longestOf(stretches: readonly Stretch[]): number {
+    const lengths = stretches.map(({ from, to }) => to - from);
+    return lengths.indexOf(Math.max(...lengths));
+}
+
+/** Whether a shelf is joined to every post under it: only then it is held down there, and runs on over them as one beam. */
+export function runsOn(casework: Casework, shelf: Part): boolean {
+    const posts = postsUnder(casework, shelf, clearStretch(shelf));
+    const joined = new Set(
+        shelf.joints.flatMap((index) => {
+            const joint = casework.joints[index];
+            const isHeld = joint?.touching && !joint.steps.some(({ does }) => does === 'loose' || does === 'rest');
+            return isHeld ? [joint.enters, joint.receives] : [];
+        }),
     );
+    return posts.length > 0 && posts.every(({ path }) => joined.has(path));
 }
 
 /** The boards on edge that run under the whole span of a shelf, joined to it. */

@@ -1,17 +1,18 @@
 /** How far shelves sag under what they carry, at once and in years, and how near they come to breaking. */
 import type { Casework, Part, Thing } from '../casework/index.js';
-import { type Beam, type BeamLoad, bendingOf, type Extreme, greatestMoment, greatestSag } from './beam.js';
+import { type Beam, type BeamLoad, type Bending, bendingOf, type Extreme, greatestMoment, greatestSag } from './beam.js';
+import { continuousBending } from './continuous-beam.js';
 import { loadsOn, type PartLoad } from './loads.js';
 import { bendingStress } from './section.js';
 import { type ShelfStrip, sectionOf, stripsOfShelf, type UncountedBearer } from './shelf-section.js';
 import { depthOf, weightOf } from './shelf-shape.js';
-import { longestStretch, type Stretch } from './shelf-supports.js';
+import { longestOf, runsOn, stretchesOf } from './shelf-supports.js';
 import { ruptureOf, shareOfRupture } from './stiffness.js';
 
 /** What is found of one shelf. Millimetres, newtons, megapascals. */
 export interface ShelfSag {
     readonly part: Part;
-    /** Clear between its supports, where they are furthest apart. Simple ends: what glue and screws add is not counted on. */
+    /** Clear between its supports, where they are furthest apart. Simple ends, but for posts that it is joined to and runs on over. */
     readonly span: number;
     /** The worse of what it carries. */
     readonly load: PartLoad;
@@ -27,6 +28,8 @@ export interface ShelfSag {
     readonly momentAt: (x: number) => number;
     /** Where that is greatest, and how great. */
     readonly greatestMoment: Extreme;
+    /** Where it runs on over posts: over how many stretches, and the moments at the ends of this one with the load on every other. */
+    readonly overSupports?: { readonly spans: number; readonly moments: readonly [left: number, right: number] };
     /** Of the strip that comes nearest to breaking, of those whose strength is known; undefined where none is. */
     readonly stress: StripStress | undefined;
     /** What it is made of and nothing says at what stress it breaks. */
@@ -73,10 +76,9 @@ function strengthOf(casework: Casework, part: Part): ShelfStrength | undefined {
     if (part.directions.thickness !== 'z' || part.directions.length !== 'x') return undefined;
     const [first, ...others] = loadsOn(casework, part);
     if (!first) return undefined;
-    const stretch = longestStretch(casework, part);
     const section = stripsOfShelf(casework, part);
-    if (!section.ok || !stretch) return { is: 'unknown', part, load: first, material: section.ok ? undefined : section.unknown };
-    const shelf = shelfOver(casework, part, stretch, section.strips);
+    const shelf = section.ok ? shelfOver(casework, part, section.strips) : undefined;
+    if (!section.ok || !shelf) return { is: 'unknown', part, load: first, material: section.ok ? undefined : section.unknown };
     const results = [first, ...others].map((load) => sagUnder(shelf, load));
     const worst = results.reduce((a, b) => (b.sagAtOnce > a.sagAtOnce ? b : a));
     return {
@@ -92,49 +94,65 @@ function strengthOf(casework: Casework, part: Part): ShelfStrength | undefined {
     };
 }
 
-function shelfOver(casework: Casework, part: Part, { from, to }: Stretch, strips: readonly ShelfStrip[]): Shelf {
-    const span = to - from;
+function shelfOver(casework: Casework, part: Part, strips: readonly ShelfStrip[]): Shelf | undefined {
+    const stretches = stretchesOf(casework, part);
+    const longest = longestOf(stretches);
     const depth = depthOf(casework, part);
-    const whole = part.box.most.x - part.box.least.x;
-    return { span, depthAt: (x) => depth(from + x), strips, ownWeight: (weightOf(casework, part) * span) / whole };
+    const ownPerLength = weightOf(casework, part) / (part.box.most.x - part.box.least.x);
+    const shapes = stretches.map(({ from, to }): Shape => ({ span: to - from, depthAt: (x) => depth(from + x) }));
+    const own = shapes[longest];
+    if (!own) return undefined;
+    const isOne = runsOn(casework, part);
+    return {
+        ...own,
+        strips,
+        ownWeight: ownPerLength * own.span,
+        spans: isOne ? shapes : [own],
+        place: isOne ? longest : 0,
+    };
 }
 
-/** A shelf as a beam: what does not hang on its load. */
-interface Shelf {
+/** A shelf between two supports. */
+interface Shape {
     readonly span: number;
     /** Of the core, front to back, at a distance from the left support. */
     readonly depthAt: (x: number) => number;
-    readonly strips: readonly ShelfStrip[];
-    readonly ownWeight: number;
 }
 
-type UnderLoad = Pick<ShelfSag, 'load' | 'loadForce' | 'sagAtOnce' | 'sagInYears' | 'momentAt' | 'greatestMoment'> & {
+/** A shelf as a beam: what does not hang on its load. Its span is the longest of those that it runs over. */
+interface Shelf extends Shape {
+    readonly strips: readonly ShelfStrip[];
+    readonly ownWeight: number;
+    /** Those that it runs over in one, from the left, and which of them is its own; one alone where it is simply supported. */
+    readonly spans: readonly Shape[];
+    readonly place: number;
+}
+
+type UnderLoad = Pick<ShelfSag, 'load' | 'loadForce' | 'sagAtOnce' | 'sagInYears' | 'momentAt' | 'greatestMoment' | 'overSupports'> & {
     readonly stresses: readonly Omit<StripStress, 'allowable'>[];
 };
 
 /** The sag and stress of a shelf under one load and its own weight. */
 function sagUnder(shelf: Shelf, load: PartLoad): UnderLoad {
-    const { span, depthAt, strips } = shelf;
-    const own = shelf.ownWeight / span;
-    const loads: readonly BeamLoad[] = [{ is: 'spread', from: 0, to: span, perLength: () => own }, beamLoad(load, shelf)];
-    const beam = (when: 'at once' | 'in years'): Beam => ({
-        span,
-        stiffnessAt: (x) => sectionOf(strips, depthAt(x), when).stiffness,
-        ends: 'simple',
-        loads,
-    });
-    const now = beam('at once');
-    const bending = bendingOf(now);
-    const moment = greatestMoment(now, bending);
+    const { span, depthAt, strips, spans, place } = shelf;
+    const beam = beamOf(shelf, load, 'at once', shelf, true);
+    // on every other stretch the load makes it sag most; on all of them it bends it most over a support
+    const alternate = bendingIn(shelf, load, (index) => (index - place) % 2 === 0);
+    const patterns = spans.length === 1 ? [alternate] : [alternate, bendingIn(shelf, load, () => true)];
+    const moments = patterns.map((bending) => greatestMoment(beam, bending));
+    const moment = moments.reduce((a, b) => (b.value > a.value ? b : a));
     const section = sectionOf(strips, depthAt(moment.at), 'at once');
-    const whole = bending.reactions[0] + bending.reactions[1];
+    const whole = alternate.reactions[0] + alternate.reactions[1];
     return {
         load,
         loadForce: whole - shelf.ownWeight,
-        sagAtOnce: greatestSag(now, bending).value,
-        sagInYears: greatestSag(beam('in years'), bending).value,
-        momentAt: bending.momentAt,
+        sagAtOnce: greatestSag(beam, alternate).value,
+        sagInYears: greatestSag(beamOf(shelf, load, 'in years', shelf, true), alternate).value,
+        momentAt: alternate.momentAt,
         greatestMoment: moment,
+        ...(spans.length === 1
+            ? {}
+            : { overSupports: { spans: spans.length, moments: [alternate.momentAt(0), alternate.momentAt(span)] } }),
         stresses: section.strips.map((strip, index) => ({
             strip: strips[index]!,
             stress: bendingStress(section, strip, moment.value),
@@ -142,7 +160,24 @@ function sagUnder(shelf: Shelf, load: PartLoad): UnderLoad {
     };
 }
 
-function beamLoad({ way, intensity }: PartLoad, { span, depthAt, strips }: Shelf): BeamLoad {
+/** The bending of the longest stretch, where the load is on some of them. */
+function bendingIn(shelf: Shelf, load: PartLoad, isLoaded: (index: number) => boolean): Bending {
+    const beams = shelf.spans.map((shape, index) => beamOf(shelf, load, 'at once', shape, isLoaded(index)));
+    return (beams.length === 1 ? [bendingOf(beams[0]!)] : continuousBending(beams))[shelf.place]!;
+}
+
+function beamOf(shelf: Shelf, load: PartLoad, when: 'at once' | 'in years', { span, depthAt }: Shape, isLoaded: boolean): Beam {
+    const own = shelf.ownWeight / shelf.span;
+    const weight: BeamLoad = { is: 'spread', from: 0, to: span, perLength: () => own };
+    return {
+        span,
+        stiffnessAt: (x) => sectionOf(shelf.strips, depthAt(x), when).stiffness,
+        ends: 'simple',
+        loads: isLoaded ? [weight, beamLoad(load, { span, depthAt }, shelf.strips)] : [weight],
+    };
+}
+
+function beamLoad({ way, intensity }: PartLoad, { span, depthAt }: Shape, strips: readonly ShelfStrip[]): BeamLoad {
     if (way === 'at the middle') return { is: 'point', at: span / 2, force: intensity };
     const edges = strips.filter(({ role }) => role === 'edge').reduce((sum, { width }) => sum + width, 0);
     return { is: 'spread', from: 0, to: span, perLength: (x) => (way === 'along' ? intensity : intensity * (depthAt(x) + edges)) };
@@ -171,9 +206,8 @@ export function leastNosing(
     most: number,
 ): number | undefined {
     const nosing = strips.find(({ role, width }) => role === 'edge' && width >= thinnestNosing);
-    const stretch = longestStretch(casework, part);
-    if (!nosing || !stretch) return undefined;
-    const shelf = shelfOver(casework, part, stretch, strips);
+    const shelf = shelfOver(casework, part, strips);
+    if (!nosing || !shelf) return undefined;
     const sagWith = (height: number) =>
         sagUnder({ ...shelf, strips: strips.map((strip) => (strip === nosing ? { ...strip, height } : strip)) }, load)[when];
     if (sagWith(most) > sag) return undefined;

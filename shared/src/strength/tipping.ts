@@ -1,5 +1,5 @@
 /** How easily a freestanding case tips forward: rigid-body statics about the line in front that it stands on. */
-import type { Assembly, Casework, Part } from '../casework/index.js';
+import type { Assembly, Casework, Measure, Part, ProjectModel } from '../casework/index.js';
 import { type SpacePoint, tolerance } from '../geometry/index.js';
 import { real } from '../quantity/index.js';
 import { partsIn } from './cases.js';
@@ -58,9 +58,11 @@ export interface CaseStability {
     /** Which shelves those are; none where every load makes it stand better. */
     readonly worstLoads: readonly Part[];
     readonly pushHeight: number;
-    /** The level push, at that height, that tips it; the lesser of empty and loaded. */
+    /** The level push, at that height, that tips it on the stated floor; the lesser of empty and loaded. */
     readonly push: number;
-    /** How far it leans when its back is raised by the block. */
+    /** How far it leans forward on the floor that the project states: 0 on a level one. */
+    readonly floorLean: number;
+    /** How far it leans when its back is raised by the block; no less than on the stated floor. */
     readonly tilt: number;
     /** On the shelf where it turns the case most; undefined where it has none. */
     readonly climb: Climb | undefined;
@@ -121,7 +123,8 @@ function stabilityOf(casework: Casework, assembly: Assembly): CaseStability | un
     const empty = standingOf(own, frontLine);
     const { standing: loadedWorst, loads } = loadedToTip(own, carriedBy(casework, parts, floor), frontLine);
     const footing = frontLine - back;
-    const tilt = Math.asin(Math.min(1, stabilityTests.climb.block / footing));
+    const floorLean = leanOn(casework.project, footing);
+    const tilt = Math.max(floorLean, Math.asin(Math.min(1, stabilityTests.climb.block / footing)));
     return {
         assembly,
         frontLine,
@@ -131,11 +134,18 @@ function stabilityOf(casework: Casework, assembly: Assembly): CaseStability | un
         loadedWorst,
         worstLoads: loads,
         pushHeight,
-        push: Math.min(tippingPush(empty, pushHeight), tippingPush(loadedWorst, pushHeight)),
+        push: Math.min(tippingPush(empty, pushHeight, floorLean), tippingPush(loadedWorst, pushHeight, floorLean)),
+        floorLean,
         tilt,
         climb: worstClimb(parts, empty, { frontLine, floor, tilt }),
         outOfScope: height < stabilityTests.scope.height || empty.mass < stabilityTests.scope.mass,
     };
+}
+
+/** How far a case with such a footing leans forward on a stated floor, in radians: by its slope, and by a carpet strip under its back. */
+export function leanOn(project: Pick<ProjectModel, 'slope' | 'carpet'> | undefined, footing: number): number {
+    const value = (measure: Measure | undefined) => (measure ? real.toNumber(measure.quantity.value) : 0);
+    return Math.atan(value(project?.slope)) + Math.asin(Math.min(1, value(project?.carpet) / footing));
 }
 
 /** What a part touches the floor with: a stretch from left to right, and from back to front where it does so over all of that stretch. */

@@ -163,6 +163,7 @@ function projectOf(construction: Construction): { readonly project?: ProjectMode
     const units = thing?.properties.get('units');
     const [client, revision] = [text('client'), text('revision')];
     const [sag, climate] = [thing?.properties.get('sag'), thing?.properties.get('climate')];
+    const [slope, carpet, open] = ['slope', 'carpet', 'public'].map((name) => thing?.properties.get(name));
     const route = routeOf(thing?.properties.get('route'));
     const alternatives = alternativesOf(construction, declaration);
     const terms = declaration.properties.flatMap(({ name, value }) => (name === 'terms' && value?.is === 'text' ? [value.text] : []));
@@ -173,6 +174,9 @@ function projectOf(construction: Construction): { readonly project?: ProjectMode
         ...(client === undefined ? {} : { client }),
         ...(revision === undefined ? {} : { revision }),
         ...(sag?.is === 'measure' ? { sag: sag.measure } : {}),
+        ...(slope?.is === 'measure' ? { slope: slope.measure } : {}),
+        ...(carpet?.is === 'measure' ? { carpet: carpet.measure } : {}),
+        ...(open?.is === 'truth' && open.value ? { isPublic: true } : {}),
         ...(route ? { route } : {}),
         ...(climate?.is === 'measures' ? { climate: climate.measures } : {}),
         ...(terms.length > 0 ? { terms } : {}),

@@ -57,6 +57,12 @@ export interface ProjectModel {
     readonly sag?: Measure;
     /** Relative humidity of the room, of the driest month and the dampest, where the project says it. */
     readonly climate?: readonly Measure[];
+    /** How far the floor falls from the wall to the room, as a share of the way, where the project says it. */
+    readonly slope?: Measure;
+    /** How much higher the back of a case stands than its front, on a carpet. */
+    readonly carpet?: Measure;
+    /** Whether anyone may use what is built. */
+    readonly isPublic?: true;
     /** The way into the house. */
     readonly route?: RouteModel;
     readonly notes: readonly string[];

@@ -43,6 +43,21 @@ export const projectProperties: Properties = {
         'Relative humidity of the room, from the driest month to the dampest; 30 % to 60 % where nothing is said.',
         'climate 25% to 55%',
     ),
+    slope: property(
+        shape.ratio,
+        'How far the floor falls from the wall to the room, as a share of the way: cases that stand by themselves are looked at for tipping on it.',
+        'slope 1/4in / 48in',
+    ),
+    carpet: property(
+        shape.length,
+        'How much higher the back of a case stands than its front, on the strip that holds a carpet along a wall.',
+        'carpet 3/8in',
+    ),
+    public: property(
+        shape.nothing,
+        'Whether anyone may use it: then its shelves are looked at for reach and its corners for standing out.',
+        'public',
+    ),
     route: property({ is: 'block', properties: routeProperties }, 'The way into the house.', 'route { doorway 32in x 80in   ceiling 8ft }'),
     match: sentences.match!,
     ...pricing,

@@ -109,6 +109,7 @@ function sagSteps(shelf: ShelfSag, context: ShelfContext): readonly Step[] {
     const may = units.length(span * limit.share);
     const straight = units.length(span * visibleSag);
     return [
+        ...supportSteps(shelf, units),
         { ...sagFormula(shelf, units, 'EI'), symbol: 's', what: 'Sags at once', result: units.length(sagAtOnce), source: beamSource },
         {
             symbol: 's max',
@@ -141,6 +142,18 @@ function sagSteps(shelf: ShelfSag, context: ShelfContext): readonly Step[] {
     ];
 }
 
+/** The moments over posts that it runs on over. */
+function supportSteps({ overSupports }: ShelfSag, units: Units): readonly Step[] {
+    if (!overSupports) return [];
+    const { spans, moments } = overSupports;
+    const source = 'three moments (Clapeyron): on both sides of a post it turns alike';
+    const what = `of ${spans} stretches that it runs over in one, with the load on every other`;
+    return [
+        { symbol: 'Ml', what: `Moment at its left end, ${what}`, result: units.moment(moments[0]), source },
+        { symbol: 'Mr', what: 'The same at its right end', result: units.moment(moments[1]), source },
+    ];
+}
+
 function sagFormula(shelf: ShelfSag, units: Units, rigidity: 'EI' | 'EI years'): Pick<Step, 'formula' | 'figures'> {
     if (!isOneDepth(shelf)) {
         const near = units.length(sagByQuarters(shelf, rigidity === 'EI' ? 'at once' : 'in years'));
@@ -151,6 +164,14 @@ function sagFormula(shelf: ShelfSag, units: Units, rigidity: 'EI' | 'EI years'):
     }
     const length = digits(units.length(shelf.span).value);
     const own = digits(units.lineForce(shelf.ownWeight / shelf.span).value);
+    if (shelf.overSupports) {
+        const { overSupports: _, ...simple } = shelf;
+        const plain = sagFormula(simple, units, rigidity);
+        return {
+            formula: `integral of M m / ${rigidity} along the span, M with Ml at its left end and Mr at its right`,
+            figures: `at its middle ${plain.figures} + (Ml + Mr) × ${length}^2 / (16 ${rigidity})`,
+        };
+    }
     if (shelf.load.way === 'at the middle') {
         return {
             formula: `P L^3 / (48 ${rigidity}) + 5 w0 L^4 / (384 ${rigidity})`,
@@ -178,14 +199,15 @@ function stressSteps(shelf: ShelfSag, { casework, units }: ShelfContext): readon
     const all = digits(units.lineForce(carriedAlong(shelf) + shelf.ownWeight / shelf.span).value);
     const section = sectionOf(shelf.strips, shelf.depthAt(greatestMoment.at), 'at once');
     const arm = (stress * section.stiffness) / (greatestMoment.value * strip.modulus);
-    const moment = !isOneDepth(shelf)
-        ? {}
-        : shelf.load.way === 'at the middle'
-          ? {
-                formula: 'P L / 4 + w0 L^2 / 8',
-                figures: `${digits(units.force(shelf.loadForce).value)} × ${length} / 4 + ${own} × ${length}^2 / 8`,
-            }
-          : { formula: 'w L^2 / 8', figures: `${all} × ${length}^2 / 8` };
+    const moment =
+        !isOneDepth(shelf) || shelf.overSupports
+            ? {}
+            : shelf.load.way === 'at the middle'
+              ? {
+                    formula: 'P L / 4 + w0 L^2 / 8',
+                    figures: `${digits(units.force(shelf.loadForce).value)} × ${length} / 4 + ${own} × ${length}^2 / 8`,
+                }
+              : { formula: 'w L^2 / 8', figures: `${all} × ${length}^2 / 8` };
     return [
         { symbol: 'M', what: 'Greatest bending moment', ...moment, result: units.moment(greatestMoment.value), source: beamSource },
         {

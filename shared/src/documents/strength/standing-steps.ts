@@ -54,23 +54,43 @@ function degrees(radians: number): Figure {
 }
 
 /** The standing that a level push tips sooner. */
-function weaker({ empty, loadedWorst, pushHeight }: CaseStability): Standing {
-    return tippingPush(loadedWorst, pushHeight) < tippingPush(empty, pushHeight) ? loadedWorst : empty;
+function weaker({ empty, loadedWorst, pushHeight, floorLean }: CaseStability): Standing {
+    return tippingPush(loadedWorst, pushHeight, floorLean) < tippingPush(empty, pushHeight, floorLean) ? loadedWorst : empty;
 }
 
 function pushSteps(found: CaseStability, units: Units): readonly Step[] {
-    const { push, pushHeight, tilt, footing } = found;
+    const { push, pushHeight, tilt, footing, floorLean } = found;
     const standing = weaker(found);
     const loaded = standing === found.empty ? '' : ' loaded';
     const asked = units.force(stabilityTests.push.force);
     const weight = units.force(standing.mass * standardGravity);
-    const [d, height] = [units.length(standing.behindLine), units.length(pushHeight)];
+    const [d, height, h] = [units.length(standing.behindLine), units.length(pushHeight), units.length(standing.middle.z)];
+    const onFloor: Pick<Step, 'formula' | 'figures'> =
+        floorLean === 0
+            ? {
+                  formula: `W${loaded} d${loaded} / ${digits(height.value)}`,
+                  figures: `${sayFigure(weight)} × ${digits(d.value)} / ${digits(height.value)}`,
+              }
+            : {
+                  formula: `W${loaded} (d${loaded} cos floor - h${loaded} sin floor) / ${digits(height.value)}`,
+                  figures: `${sayFigure(weight)} × (${digits(d.value)} cos floor - ${digits(h.value)} sin floor) / ${digits(height.value)}`,
+              };
     return [
+        ...(floorLean === 0
+            ? []
+            : [
+                  {
+                      symbol: 'floor',
+                      what: 'It leans forward on the floor that the project states',
+                      formula: 'atan(slope) + asin(carpet / b)',
+                      result: degrees(floorLean),
+                      source: 'the design',
+                  },
+              ]),
         {
             symbol: 'P',
             what: `A level push at ${sayFigure(height)} tips it`,
-            formula: `W${loaded} d${loaded} / ${digits(height.value)}`,
-            figures: `${sayFigure(weight)} × ${digits(d.value)} / ${digits(height.value)}`,
+            ...onFloor,
             result: units.force(push),
             source: statics,
         },

@@ -55,7 +55,7 @@ export function strengthSheet(evaluated: Casework, options: Pick<DocumentOptions
         groups: [summary(calculations), ...calculations.map(groupOf)],
         notes: [
             'Numbers are rounded to four figures where they are printed and not before: a pencil may differ in the last one.',
-            'Shelves are taken as beams on two supports that hold them and do not clamp them; what glue and screws at the ends add is not counted on. Deflection by shear is in the tabulated stiffness of wood (Wood Handbook FPL-GTR-282, Table 5-3b, note c).',
+            'Shelves are taken as beams on two supports that hold them and do not clamp them; what glue and screws at the ends add is not counted on. Those that are joined to posts under them run on over these. Deflection by shear is in the tabulated stiffness of wood (Wood Handbook FPL-GTR-282, Table 5-3b, note c).',
             'Strengths are those that the materials state. Of averages half the boards are weaker; single boards vary in stiffness by 22 % (Wood Handbook, Table 5-6, from memory).',
             'The years are those in a dry, heated room. In damp or heat wood creeps two or three times as far (Wood Handbook FPL-GTR-282, chapter 5).',
         ],

@@ -10,7 +10,7 @@ export const tipsEasily = defineRule({
     severity: 'warning',
     phase: 'project',
     title: 'A case that stands by itself is tipped by a light push, or by a child that climbs it',
-    what: 'A case that a project builds, and that is not anchored to the wall, goes over under a level push of less than 10 lbf at its top or at 56in, whichever is lower; or with 60 lb on the front edge of a shelf while its back is raised 0.43in, as by a carpet. Computed as a rigid body from the masses of its parts, empty, and with what only its upper shelves carry where that is worse. Cases under 27in high or under 30 lb are left out, as in the published tests.',
+    what: 'A case that a project builds, and that is not anchored to the wall, goes over under a level push of less than 10 lbf at its top or at 56in, whichever is lower; or with 60 lb on the front edge of a shelf while its back is raised 0.43in, as by a carpet. On the `slope` and the `carpet` of the floor where the project states them, else on a level one. Computed as a rigid body from the masses of its parts, empty, and with what only its upper shelves carry where that is worse. Cases under 27in high or under 30 lb are left out, as in the published tests.',
     why: 'Someone leans on it, a child climbs on it, and it comes down with all that stands in it.',
     mend: 'Anchor it to the wall and say how high: `anchor 64in high`. Or make it deeper or lower, bring its feet forward, put weight low and far back. `casewright build --only strength` shows the figures. A case that stands these tests is not certified by them: local codes, a licensed professional and the maker of the anchor decide.',
     source: {
@@ -101,10 +101,15 @@ interface Words {
     readonly needed: string;
 }
 
-function pushed({ assembly, push, pushHeight, empty }: CaseStability, casework: Casework, speaker: Speaker): Words | undefined {
+function pushed({ assembly, push, pushHeight, empty, floorLean }: CaseStability, casework: Casework, speaker: Speaker): Words | undefined {
     if (push >= stabilityTests.push.force) return undefined;
+    const floor = floorLean === 0 ? '' : ', on the floor that the project states';
+    const goesOver =
+        push <= 0
+            ? 'goes over without a push'
+            : `goes over under a push of ${forceInWords(push, casework)} at ${speaker.millimetres(pushHeight)}`;
     return {
-        message: `\`${assembly.name}\` stands by itself, and goes over under a push of ${forceInWords(push, casework)} at ${speaker.millimetres(pushHeight)}`,
+        message: `\`${assembly.name}\` stands by itself, and ${goesOver}${floor}`,
         found: `${massInWords(empty.mass, casework)}, its middle ${speaker.millimetres(rounded(empty.behindLine))} behind the front line that it stands on`,
         needed: `${forceInWords(stabilityTests.push.force, casework)} or more`,
     };
