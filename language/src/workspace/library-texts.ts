@@ -529,6 +529,31 @@ material ParticleboardP5Metric30 : particleboard {
     statistic minimum   modulusOfElasticity 1900 MPa   modulusOfRupture 12 MPa   internalBond 0.35 MPa
     strengthSource "EN 312, P5, over 25 to 32 mm"
 }
+
+// ------------------------------------------------------------------ glass
+// Ordered to size. What is tempered cannot be cut or drilled afterwards: holes and edges are ordered with it.
+
+/// Clear float glass.
+material ClearGlass : glass {
+    density 2500 kg/m3   grain none   glazing annealed
+    modulusOfElasticity 71700 MPa
+    source "ASTM E1300: constants of soda-lime glass (from memory)"
+}
+
+/// Tempered glass, 1/4in thick by its name.
+material TemperedGlassQuarter like ClearGlass { thickness 1/4in   glazing tempered }
+
+/// Tempered glass, 3/8in thick by its name.
+material TemperedGlassThreeEighths like ClearGlass { thickness 3/8in   glazing tempered }
+
+/// Tempered glass, 6mm thick.
+material TemperedGlass6 like ClearGlass { thickness 6mm   glazing tempered }
+
+/// Tempered glass, 8mm thick.
+material TemperedGlass8 like ClearGlass { thickness 8mm   glazing tempered }
+
+/// Tempered glass, 10mm thick.
+material TemperedGlass10 like ClearGlass { thickness 10mm   glazing tempered }
 `,
     ],
     [

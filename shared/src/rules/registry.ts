@@ -1,4 +1,6 @@
 /** Every rule, sorted by group and number. An explicit list: nothing happens on import, and a bundle holds what is named here. */
+import { outOfReach } from './access/out-of-reach.js';
+import { standsOut } from './access/stands-out.js';
 import { doesNotPassDoorway } from './carrying/does-not-pass-doorway.js';
 import { doesNotStandUp } from './carrying/does-not-stand-up.js';
 import { doesNotTurnCorner } from './carrying/does-not-turn-corner.js';
@@ -33,6 +35,7 @@ import { rabbetTooDeep } from './edges/rabbet-too-deep.js';
 import { roundLargerThanEdge } from './edges/round-larger-than-edge.js';
 import { backNotHeld } from './joints/back-not-held.js';
 import { cutBreaksOut } from './joints/cut-breaks-out.js';
+import { glassNotSafe } from './glass/glass-not-safe.js';
 import { cutsMeet } from './joints/cuts-meet.js';
 import { dadoShows } from './joints/dado-shows.js';
 import { dadoTooDeep } from './joints/dado-too-deep.js';
@@ -213,6 +216,9 @@ export const rules: readonly Rule[] = [
     doesNotStandUp,
     doesNotTurnCorner,
     tooHeavyToCarry,
+    outOfReach,
+    standsOut,
+    glassNotSafe,
     goodsDoNotFit,
     goodsWithoutMass,
     requirementFails,

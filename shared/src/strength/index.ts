@@ -41,6 +41,7 @@ export {
     mostHeldAcross,
     movingParts,
 } from './movement.js';
+export { type Pane, panesIn } from './panes.js';
 export { type Brace, type Bracing, bracingOf, type RackedCase, rackedCases } from './racking.js';
 export { type SagLimit, sagLimitOf, visibleSag } from './sag-limit.js';
 export type { Section } from './section.js';

@@ -78,16 +78,25 @@ const boardCreep: Creep = {
     source: 'Eurocode 5, Table 3.2: 1 + k_def, 2.25 for MDF.LA and particleboard P4 in service class 1, the nearest to furniture boards',
 };
 
+const noCreep: Creep = { factor: 1, source: 'glass and metal do not creep in a room: common practice, no source' };
+
+/** Glass and metal: what is known of the years and of the spread of wood is not true of them. */
+function isMineral({ family }: Thing): boolean {
+    return family === 'glass' || family === 'metal';
+}
+
 /** What the years add, by the kind of material. */
 export function creepOf(material: Thing): Creep {
+    if (isMineral(material)) return noCreep;
     if (isSolidWood(material)) return solidCreep;
     return material.family === 'fibreboard' || material.family === 'particleboard' || material.family === 'hardboard'
         ? boardCreep
         : plywoodCreep;
 }
 
-/** Average stress in bending at which it breaks; undefined where nothing says it. */
+/** Average stress in bending at which wood or a panel of it breaks; undefined where nothing says it, and of glass and metal. */
 export function ruptureOf(casework: Casework, material: Thing): number | undefined {
+    if (isMineral(material)) return undefined;
     return pressureOf(bearerOf(casework, material), 'modulusOfRupture');
 }
 

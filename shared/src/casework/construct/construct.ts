@@ -163,7 +163,7 @@ function projectOf(construction: Construction): { readonly project?: ProjectMode
     const units = thing?.properties.get('units');
     const [client, revision] = [text('client'), text('revision')];
     const [sag, climate] = [thing?.properties.get('sag'), thing?.properties.get('climate')];
-    const [slope, carpet, open] = ['slope', 'carpet', 'public'].map((name) => thing?.properties.get(name));
+    const [slope, carpet, accessible] = ['slope', 'carpet', 'accessible'].map((name) => thing?.properties.get(name));
     const route = routeOf(thing?.properties.get('route'));
     const alternatives = alternativesOf(construction, declaration);
     const terms = declaration.properties.flatMap(({ name, value }) => (name === 'terms' && value?.is === 'text' ? [value.text] : []));
@@ -176,7 +176,7 @@ function projectOf(construction: Construction): { readonly project?: ProjectMode
         ...(sag?.is === 'measure' ? { sag: sag.measure } : {}),
         ...(slope?.is === 'measure' ? { slope: slope.measure } : {}),
         ...(carpet?.is === 'measure' ? { carpet: carpet.measure } : {}),
-        ...(open?.is === 'truth' && open.value ? { isPublic: true } : {}),
+        ...(accessible?.is === 'truth' && accessible.value ? { isAccessible: true } : {}),
         ...(route ? { route } : {}),
         ...(climate?.is === 'measures' ? { climate: climate.measures } : {}),
         ...(terms.length > 0 ? { terms } : {}),

@@ -61,8 +61,8 @@ export interface ProjectModel {
     readonly slope?: Measure;
     /** How much higher the back of a case stands than its front, on a carpet. */
     readonly carpet?: Measure;
-    /** Whether anyone may use what is built. */
-    readonly isPublic?: true;
+    /** Whether it stands where the public comes and rules of access hold. */
+    readonly isAccessible?: true;
     /** The way into the house. */
     readonly route?: RouteModel;
     readonly notes: readonly string[];

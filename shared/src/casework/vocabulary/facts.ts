@@ -99,6 +99,11 @@ const materialProperties: Properties = {
     }),
     springback: property(shape.ratio, 'How much of the rise a bent board loses when the press opens.', 'springback 3%', { built: false }),
     spare: property(either(shape.length, dimensions('each')), 'Length added for trimming.', 'spare 3/4in each end', { built: false }),
+    glazing: property(
+        choice('annealed', 'tempered', 'laminated'),
+        'How a pane of glass is made: annealed breaks in blades, tempered in crumbs, laminated hangs together.',
+        'glazing tempered',
+    ),
     section: property(dimensions('high', 'out'), 'Size of a moulding, seen from its end.', 'section 90mm high 60mm out', { built: false }),
     ...strength,
     source,

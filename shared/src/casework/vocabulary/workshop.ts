@@ -53,10 +53,10 @@ export const projectProperties: Properties = {
         'How much higher the back of a case stands than its front, on the strip that holds a carpet along a wall.',
         'carpet 3/8in',
     ),
-    public: property(
-        shape.nothing,
-        'Whether anyone may use it: then its shelves are looked at for reach and its corners for standing out.',
-        'public',
+    accessible: property(
+        shape.truth,
+        'Whether it stands where the public comes and rules of access hold: then its shelves are looked at for reach, and its parts for standing out.',
+        'accessible yes',
     ),
     route: property({ is: 'block', properties: routeProperties }, 'The way into the house.', 'route { doorway 32in x 80in   ceiling 8ft }'),
     match: sentences.match!,

@@ -6,6 +6,7 @@ import {
     type HeldEnd,
     heldEnds,
     liftOf,
+    panesIn,
     rackedCases,
     type ShelfSag,
     type ShelfStrength,
@@ -22,6 +23,7 @@ import type { Group, Sheet } from '../sheet.js';
 import { carryingSteps } from './carrying-steps.js';
 import { jointSteps } from './joint-steps.js';
 import { movementSteps } from './movement-steps.js';
+import { paneSteps } from './pane-steps.js';
 import { rackingSteps } from './racking-steps.js';
 import { shelfSteps } from './shelf-steps.js';
 import { standingSteps } from './standing-steps.js';
@@ -44,6 +46,7 @@ export function strengthSheet(evaluated: Casework, options: Pick<DocumentOptions
         ...standingCalculations(casework, print),
         ...rackingCalculations(casework, print),
         ...movementCalculations(casework, print),
+        ...paneCalculations(casework, print),
         ...carryingCalculations(casework, print),
     ];
     if (calculations.length === 0) return undefined;
@@ -179,6 +182,23 @@ function movementCalculations(casework: Casework, print: PrintStyle): readonly C
         'C is the change of flat-sawn width for each percent of moisture between 6 and 14 %; quarter-sawn boards move about half as much. S is the shrinkage from green to ovendry, a part of one.',
     ];
     return [{ heading: 'Solid wood across its grain', steps, notes }];
+}
+
+/** Panes of glass; those that are alike are one. */
+function paneCalculations(casework: Casework, print: PrintStyle): readonly Calculation[] {
+    const nameOf = partNamer(casework);
+    const alike = new Map<string, { readonly steps: readonly Step[]; readonly names: string[] }>();
+    for (const pane of panesIn(casework)) {
+        const steps = paneSteps(pane, unitsOf(print));
+        const known = alike.get(inWords(steps));
+        if (known) known.names.push(nameOf(pane.part.path));
+        else alike.set(inWords(steps), { steps, names: [nameOf(pane.part.path)] });
+    }
+    return [...alike.values()].map(({ steps, names }) => ({
+        heading: `${namesInWords(names)}, of glass`,
+        steps,
+        notes: ['What a pane may carry is by ASTM E1300 and by the maker of the glass; it is not worked out here.'],
+    }));
 }
 
 /** What is carried in one piece; pieces that are alike are one. */

@@ -40,7 +40,7 @@ export function soundPartsByCase(casework: Casework): readonly (readonly Part[])
 }
 
 /** The outermost case of each case; one that is inside none is its own. */
-function outermostCases(assemblies: readonly Assembly[]): ReadonlyMap<Path, Path> {
+export function outermostCases(assemblies: readonly Assembly[]): ReadonlyMap<Path, Path> {
     const inside = new Map(assemblies.map((assembly) => [assembly.path, assembly.inside]));
     const outermost = new Map<Path, Path>();
     for (const { path } of assemblies) {
