@@ -94,5 +94,7 @@ describe('bracing', () => {
         expect(await codes(text)).toEqual([]);
     });
 
+    it('of what is not joined yet nothing is known', async () => expect(await codes(chest('').replace(/join .*\n/, ''))).toEqual([]));
+
     it('what no project builds is not judged', async () => expect(await codes(chest('').replace(/project .*\n/, ''))).toEqual([]));
 });

@@ -8,7 +8,7 @@ import { driven } from './joints/driven.js';
 import type { Hold } from './joints/hold.js';
 import { designFactors } from './joints/yield.js';
 
-/** A case that stands by itself on at least two upright boards with something lying between them. */
+/** A case that stands by itself on at least two upright boards with something lying between them that is joined to both. */
 export interface RackedCase {
     readonly assembly: Assembly;
     /** Over its lowest part. */
@@ -37,8 +37,8 @@ function rackedCase(casework: Casework, assembly: Assembly): RackedCase | undefi
     // a case of which a part has no place may have a back yet
     if ([...(casework.unplaced ?? [])].some((path) => path.startsWith(`${assembly.path}.`))) return undefined;
     const uprights = parts.filter(({ directions }) => directions.thickness === 'x');
-    const lies = parts.some((part) => part.directions.thickness === 'z' && uprights.filter((one) => touch(one, part)).length > 1);
-    if (uprights.length < 2 || !lies) return undefined;
+    const uprightPaths = new Set(uprights.map(({ path }) => path));
+    if (!parts.some((part) => part.directions.thickness === 'z' && joinsTwo(casework, part, uprightPaths))) return undefined;
     const braces = parts.filter(
         (part) => part.directions.thickness === 'y' && uprights.some((one) => touch(one, part)) && isFixed(casework, part),
     );
@@ -51,6 +51,15 @@ function rackedCase(casework: Casework, assembly: Assembly): RackedCase | undefi
         braces,
         isBracedThroughout: reaches(({ box }) => box.least.z < middle) && reaches(({ box }) => box.most.z > middle),
     };
+}
+
+/** Whether a lying board is joined to two upright ones: of a case whose joints are not written yet nothing is known. */
+function joinsTwo(casework: Casework, { path, joints }: Part, uprights: ReadonlySet<string>): boolean {
+    const joined = joints.flatMap((index) => {
+        const joint = casework.joints[index];
+        return joint?.touching ? [joint.enters === path ? joint.receives : joint.enters] : [];
+    });
+    return new Set(joined.filter((other) => uprights.has(other))).size > 1;
 }
 
 function touch(a: Part, b: Part): boolean {

@@ -186,7 +186,6 @@ function verdictStep(end: HeldEnd, units: Units): Step {
     const besides = verdict === 'not known' ? (end.helped ? ['the board under it'] : others) : [];
     const words = judged(`load on ${greatest.what}`, units.force(force), units.force(greatest.capacity), 'design value');
     return {
-        symbol: 'V / R',
         what: `Load over design value of ${greatest.what}`,
         formula: 'V / R',
         figures: `${digits(units.force(force).value)} / ${digits(units.force(greatest.capacity).value)}${besides.length === 0 ? '' : `; besides, ${besides.join(', ')}, without a published value`}`,

@@ -43,7 +43,6 @@ function pushSteps(bracing: Bracing, units: Units): readonly Step[] {
                   judged: { what: 'racking', figures: unknown },
               }
             : {
-                  symbol: 'H / R',
                   what: 'Push over design value of what keeps it square',
                   formula: 'H / sum of R',
                   figures: `${digits(asked.value)} / ${digits(units.force(capacity).value)}`,

@@ -7,7 +7,7 @@ export const noBracing = defineRule({
     severity: 'error',
     phase: 'project',
     title: 'Nothing keeps a case that stands by itself from leaning over sideways',
-    what: 'A case that a project builds, and that is not anchored to the wall, has upright boards with others lying between them, and no board across them that faces the room: no back, no kick, no rail, no panel that is fixed to an upright. Dados, screws and glue at the ends of shelves count for nothing here: they are levers a board thick.',
+    what: 'A case that a project builds, and that is not anchored to the wall, has upright boards and others that lie between them and are joined to them, and no board across them that faces the room: no back, no kick, no rail, no panel that is fixed to an upright. Dados, screws and glue at the ends of shelves count for nothing here: they are levers a board thick.',
     why: 'Pushed sideways, or moved on an uneven floor, its corners open, and it folds flat with all that stands on it.',
     mend: 'Give it a back and fix that along its edges, or a rail under the top and a kick at the floor. A case that is screwed to a wall says so: `anchor 64in high`.',
     source: {

@@ -21,11 +21,11 @@ import {
 } from './yield.js';
 
 const names: Readonly<Record<string, string>> = {
-    screw: 'screws',
-    pocket: 'pocket screws',
-    panelScrew: 'panel screws',
-    nail: 'nails',
-    pin: 'pins',
+    screw: 'screw',
+    pocket: 'pocket screw',
+    panelScrew: 'panel screw',
+    nail: 'nail',
+    pin: 'pin',
 };
 
 /** The holds of one step; none for a step that drives nothing. */
@@ -38,7 +38,7 @@ export function driven(
     const name = names[step.does];
     // what lies on its support is not carried by what keeps it there
     if (name === undefined || way === 'on') return [];
-    const what = `${fasteners.length} ${name}${step.size === undefined ? '' : ` ${step.size}`}`;
+    const what = `${fasteners.length} ${name}${fasteners.length === 1 ? '' : 's'}${step.size === undefined ? '' : ` ${step.size}`}`;
     const one = oneOf(casework, { way, duration }, step, fasteners);
     if (typeof one === 'string') return [{ is: 'unpublished', what, because: one }];
     return ['because' in one ? { is: 'unpublished', what, ...one } : { is: 'known', what, ...one }];
