@@ -61,7 +61,8 @@ const found = new WeakMap<Casework, readonly ShelfStrength[]>();
 export function shelfStrengths(casework: Casework): readonly ShelfStrength[] {
     let shelves = found.get(casework);
     if (!shelves) {
-        shelves = [...casework.parts.values()].flatMap((part) => strengthOf(casework, part) ?? []);
+        const alike = new Map<string, UnderLoad>();
+        shelves = [...casework.parts.values()].flatMap((part) => strengthOf(casework, part, alike) ?? []);
         found.set(casework, shelves);
     }
     return shelves;
@@ -72,14 +73,14 @@ export function knownShelves(casework: Casework): readonly ShelfSag[] {
     return shelfStrengths(casework).filter((shelf) => shelf.is === 'known');
 }
 
-function strengthOf(casework: Casework, part: Part): ShelfStrength | undefined {
+function strengthOf(casework: Casework, part: Part, alike: Map<string, UnderLoad>): ShelfStrength | undefined {
     if (part.directions.thickness !== 'z' || part.directions.length !== 'x') return undefined;
     const [first, ...others] = loadsOn(casework, part);
     if (!first) return undefined;
     const section = stripsOfShelf(casework, part);
     const shelf = section.ok ? shelfOver(casework, part, section.strips) : undefined;
     if (!section.ok || !shelf) return { is: 'unknown', part, load: first, material: section.ok ? undefined : section.unknown };
-    const results = [first, ...others].map((load) => sagUnder(shelf, load));
+    const results = [first, ...others].map((load) => sagOfAlike(alike, shelf, load));
     const worst = results.reduce((a, b) => (b.sagAtOnce > a.sagAtOnce ? b : a));
     return {
         is: 'known',
@@ -107,6 +108,7 @@ function shelfOver(casework: Casework, part: Part, strips: readonly ShelfStrip[]
         ...own,
         strips,
         ownWeight: ownPerLength * own.span,
+        isStraight: part.frontCurve === undefined,
         spans: isOne ? shapes : [own],
         place: isOne ? longest : 0,
     };
@@ -123,6 +125,8 @@ interface Shape {
 interface Shelf extends Shape {
     readonly strips: readonly ShelfStrip[];
     readonly ownWeight: number;
+    /** Whether it is as deep all along. */
+    readonly isStraight: boolean;
     /** Those that it runs over in one, from the left, and which of them is its own; one alone where it is simply supported. */
     readonly spans: readonly Shape[];
     readonly place: number;
@@ -131,6 +135,25 @@ interface Shelf extends Shape {
 type UnderLoad = Pick<ShelfSag, 'load' | 'loadForce' | 'sagAtOnce' | 'sagInYears' | 'momentAt' | 'greatestMoment' | 'overSupports'> & {
     readonly stresses: readonly Omit<StripStress, 'allowable'>[];
 };
+
+/** Most shelves of a case are alike and carry alike: that is worked out once. */
+function sagOfAlike(alike: Map<string, UnderLoad>, shelf: Shelf, load: PartLoad): UnderLoad {
+    if (!shelf.isStraight) return sagUnder(shelf, load);
+    const numbers = [load.intensity, shelf.ownWeight, shelf.depthAt(0), shelf.place, ...shelf.spans.map(({ span }) => span)];
+    const strips = shelf.strips.map(({ name, role, material, loose, width, height, below, modulus }) =>
+        [name, role, material.id, loose === true, ...[width, height, below, modulus].map(rounded)].join(' '),
+    );
+    const key = [load.way, ...numbers.map(rounded), ...strips].join(', ');
+    let known = alike.get(key);
+    if (!known) {
+        known = sagUnder(shelf, load);
+        alike.set(key, known);
+    }
+    return { ...known, load };
+}
+
+/** Boxes of alike shelves differ in the last places. */
+const rounded = (value: number): string => value.toPrecision(12);
 
 /** The sag and stress of a shelf under one load and its own weight. */
 function sagUnder(shelf: Shelf, load: PartLoad): UnderLoad {

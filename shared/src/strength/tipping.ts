@@ -143,7 +143,7 @@ function stabilityOf(casework: Casework, assembly: Assembly): CaseStability | un
 }
 
 /** How far a case with such a footing leans forward on a stated floor, in radians: by its slope, and by a carpet strip under its back. */
-export function leanOn(project: Pick<ProjectModel, 'slope' | 'carpet'> | undefined, footing: number): number {
+function leanOn(project: Pick<ProjectModel, 'slope' | 'carpet'> | undefined, footing: number): number {
     const value = (measure: Measure | undefined) => (measure ? real.toNumber(measure.quantity.value) : 0);
     return Math.atan(value(project?.slope)) + Math.asin(Math.min(1, value(project?.carpet) / footing));
 }
