@@ -6,6 +6,7 @@ import {
     type HeldEnd,
     type Hold,
     heldVerdict,
+    type KnownHold,
     type Shear,
     standardGravity,
     type Withdrawal,
@@ -38,20 +39,28 @@ export function holdSteps(hold: Hold, units: Units): readonly Step[] {
         return [{ what: sentence(hold.what), figures: `${hold.because}${tested}: not counted on` }];
     }
     const { by, capacity } = hold;
-    const steps = {
-        shear: () => shearSteps(by as Shear, units),
-        withdrawal: () => withdrawalSteps(by as Withdrawal, units),
-        bearing: () => bearingSteps(by as Bearing, units),
-        carries: () => carriesSteps(by as Carries, units),
-    }[by.is]();
+    const steps = stepsBy(by, units);
     return [...steps, { symbol: 'R', what: `${sentence(hold.what)} may carry`, ...totalOf(by, units), result: units.force(capacity) }];
+}
+
+function stepsBy(by: KnownHold['by'], units: Units): readonly Step[] {
+    switch (by.is) {
+        case 'shear':
+            return shearSteps(by, units);
+        case 'withdrawal':
+            return withdrawalSteps(by, units);
+        case 'bearing':
+            return bearingSteps(by, units);
+        case 'carries':
+            return carriesSteps(by, units);
+    }
 }
 
 function sentence(words: string): string {
     return words.charAt(0).toUpperCase() + words.slice(1);
 }
 
-function totalOf(by: Shear | Withdrawal | Bearing | Carries, units: Units): Pick<Step, 'formula' | 'figures'> {
+function totalOf(by: KnownHold['by'], units: Units): Pick<Step, 'formula' | 'figures'> {
     if (by.is === 'bearing') {
         const [long, deep] = [units.length(by.long), units.length(by.deep)];
         return { formula: 'Fc b d', figures: `Fc × ${digits(long.value)} × ${digits(deep.value)}` };
