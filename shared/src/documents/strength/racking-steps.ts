@@ -3,7 +3,7 @@
 import type { Casework } from '../../casework/index.js';
 import { type Brace, type Bracing, bracingOf, type RackedCase } from '../../strength/index.js';
 import { holdSteps } from './joint-steps.js';
-import { digits, judged, type Step, sayFigure, type Units } from './worked.js';
+import { digits, inWords, judged, type Step, sayFigure, type Units } from './worked.js';
 
 /** What braces a case, and with a declared push what that may take. */
 export function rackingSteps(casework: Casework, racked: RackedCase, units: Units): readonly Step[] {
@@ -61,11 +61,7 @@ function braceSteps({ part, wide, high, edges, capacity }: Brace, units: Units):
         figures: `${sayFigure(b)}, ${sayFigure(h)}`,
         source: 'the design',
     };
-    const along = edges.flatMap(({ side, holds }): readonly Step[] => [
-        ...(holds.length === 0
-            ? [{ what: `Along its ${side} edge`, figures: 'not fastened' }]
-            : holds.flatMap((hold) => holdSteps(hold, units))),
-    ]);
+    const along = edgeSteps(edges, units);
     const [left, right, bottom, top] = edges.map((edge) =>
         edge.capacity === undefined ? 'not known' : digits(units.force(edge.capacity).value),
     );
@@ -78,4 +74,19 @@ function braceSteps({ part, wide, high, edges, capacity }: Brace, units: Units):
         source: 'statics of a panel in pure shear on a frame of hinges; what the joints of the frame add is not counted on',
     };
     return [size, ...along, sum];
+}
+
+/** What each edge is fastened with; edges whose steps are the same are one. */
+function edgeSteps(edges: Brace['edges'], units: Units): readonly Step[] {
+    const alike = new Map<string, { readonly steps: readonly Step[]; readonly sides: string[] }>();
+    for (const { side, holds } of edges) {
+        const steps = holds.flatMap((hold) => holdSteps(hold, units));
+        const known = alike.get(inWords(steps)) ?? { steps, sides: [] };
+        known.sides.push(side);
+        alike.set(inWords(steps), known);
+    }
+    return [...alike.values()].flatMap(({ steps, sides }) => [
+        { what: `Along its edge ${sides.join(', ')}`, figures: steps.length === 0 ? 'not fastened' : 'each as follows' },
+        ...steps,
+    ]);
 }
