@@ -9,7 +9,7 @@ project "Hall bookcase" {
 }
 
 case Bookcase of Ply {
-    width 30in   height 36in   depth 11in
+    width 30in   height 36in   depth 11in   anchor 30in high
     side Left, Right
     shelf Low at 12in
     join Low to every side with { glue }

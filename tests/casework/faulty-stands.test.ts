@@ -120,22 +120,30 @@ const faults: readonly (readonly [fault: string, changes: readonly Change[], cod
     ],
     [
         'a kick alone',
-        [...withoutBack, inside('    kick at 2in behind bottom.front height 4in\n    join kick to every side with Kept\n')],
+        [
+            ...withoutBack,
+            inside(
+                '    kick at 2in behind bottom.front height 4in\n    join kick to every side with { screw #8 x 2in count 2 inset 1in }\n',
+            ),
+        ],
         'RCK-002',
     ],
     [
         'a rail under the top alone',
-        [...withoutBack, inside('    rail Head at back height 3in\n    join Head to every side, top with Kept\n')],
+        [
+            ...withoutBack,
+            inside('    rail Head at back height 3in\n    join Head to every side, top with { screw #8 x 2in count 2 inset 3/4in }\n'),
+        ],
         'RCK-002',
     ],
     [
         'two rails in the upper half',
         [
             ...withoutBack,
-            inside('    rail Head at back height 3in\n        join Head to every side, top with Kept\n'),
+            inside('    rail Head at back height 3in\n        join Head to every side, top with { screw #8 x 2in count 2 inset 3/4in }\n'),
             [
                 'shelf Low at 28in\n',
-                'shelf Low at 28in\n    rail Chest above Low height 2in\n    join Chest to Low, every side with Kept\n',
+                'shelf Low at 28in\n    rail Chest above Low height 2in\n    join Chest to Low, every side with { screw #8 x 2in count 2 inset 1/2in }\n',
             ],
         ],
         'RCK-002',
@@ -210,9 +218,13 @@ const faults: readonly (readonly [fault: string, changes: readonly Change[], cod
     ],
 ];
 
+/** Notes about the screws that are worked out here: that their heads are seen, and that they are in end grain. */
+const ofScrews: ReadonlySet<string> = new Set(['JNT-016', 'JNT-018']);
+
 async function codesOf(text: string): Promise<readonly string[]> {
     const { findings } = await analyseText(text);
-    return [...new Set(findings.filter(({ allowed }) => allowed === undefined).map(({ code }) => code))].sort();
+    const codes = findings.filter(({ allowed }) => allowed === undefined).map(({ code }) => code);
+    return [...new Set(codes.filter((code) => !ofScrews.has(code)))].sort();
 }
 
 function faulty(changes: readonly Change[]): string {
@@ -222,9 +234,8 @@ function faulty(changes: readonly Change[]): string {
     }, sound);
 }
 
-it('the design has no finding', async () => {
-    const { findings } = await analyseText(sound);
-    expect(findings.filter(({ allowed }) => allowed === undefined).map(({ code, message }) => `${code} ${message}`)).toEqual([]);
+it('the design has no other finding', async () => {
+    expect(await codesOf(sound)).toEqual([]);
 });
 
 describe('is found by its own rule', () => {

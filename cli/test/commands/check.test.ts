@@ -10,7 +10,7 @@ describe('check', () => {
             told: '',
             out: [
                 'hall/bookcase.case:9:11  error UNI-001  `30` has no unit: a length is needed here',
-                '     9  width 30   height 36in   depth 11in',
+                '     9  width 30   height 36in   depth 11in   anchor 30in high',
                 '              ~~',
                 '        found   a plain number',
                 '        needed  a length',

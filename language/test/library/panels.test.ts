@@ -2,6 +2,8 @@ import { describe, expect, it, test } from 'vitest';
 import { amountOf, type LibraryFact, pairOf, readLibrary, textOf, wordOf } from './library-reader.js';
 
 const panels = readLibrary('casewright.panels');
+const boards = [...panels.values()].filter(({ family }) => family !== 'glass');
+const panes = [...panels.values()].filter(({ family }) => family === 'glass');
 
 function panelNamed(name: string): LibraryFact {
     const found = panels.get(name);
@@ -60,7 +62,7 @@ describe('sheet sizes (common practice, no source), width by length', () => {
     });
 
     it('gives plywood a grain, and boards of fibres and chips none', () => {
-        for (const panel of panels.values()) {
+        for (const panel of boards) {
             expect(wordOf(panel, 'grain'), panel.name).toBe(panel.family === 'plywood' ? 'length' : undefined);
         }
     });
@@ -239,8 +241,32 @@ describe('fibreboard', () => {
     });
 });
 
-describe('every panel', () => {
-    test.each([...panels.values()])('$name says what it is and where its values come from, and leaves the price to the shop', (panel) => {
+describe('panes', () => {
+    test.each(panes)(
+        '$name has the density and stiffness of soda-lime glass (ASTM E1300, from memory), and says whether it is tempered',
+        (pane) => {
+            expect(amountOf(pane, 'density', 'kg/m3')).toBe(2500);
+            expect(amountOf(pane, 'modulusOfElasticity', 'MPa')).toBe(71_700);
+            expect(textOf(pane, 'source')).toMatch(/^ASTM E1300.* \(from memory\)$/);
+            expect(wordOf(pane, 'glazing')).toBe(pane.name.startsWith('Tempered') ? 'tempered' : 'annealed');
+            expect(pane.properties.has('price')).toBe(false);
+        },
+    );
+
+    it('are known in inches and in millimetres', () => {
+        expect(panes.map(({ name }) => name)).toEqual([
+            'ClearGlass',
+            'TemperedGlassQuarter',
+            'TemperedGlassThreeEighths',
+            'TemperedGlass6',
+            'TemperedGlass8',
+            'TemperedGlass10',
+        ]);
+    });
+});
+
+describe('every board', () => {
+    test.each(boards)('$name says what it is and where its values come from, and leaves the price to the shop', (panel) => {
         expect(panel.kind).toBe('material');
         expect(panel.family).toMatch(/^(plywood|fibreboard|particleboard|hardboard)$/);
         expect(panel.doc).toMatch(/^[A-Z].+\.$/);
@@ -250,7 +276,7 @@ describe('every panel', () => {
     });
 
     it('says for its strengths, wherever it is known, what they are and where they come from', () => {
-        for (const panel of panels.values()) {
+        for (const panel of boards) {
             const hasStrength = ['modulusOfElasticity', 'modulusAlong', 'modulusOfRupture'].some((property) =>
                 panel.properties.has(property),
             );

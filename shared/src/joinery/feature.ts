@@ -4,7 +4,7 @@
  * All lengths are in millimetres. All places are in the coordinates of `Part.box`: from the corner of the outermost case, x to the right,
  * y forward from the wall, z up. Directions are unit vectors.
  */
-import type { Axis, FaceName, Path } from '../casework/index.js';
+import type { Axis, FaceName, Joint, Part, Path } from '../casework/index.js';
 import type { Box, Interval, Point, SpacePoint } from '../geometry/index.js';
 
 export type FeatureKind =
@@ -170,9 +170,21 @@ export interface Joinery {
     readonly fasteners: readonly Fastener[];
     /** By the place of the joint in `Casework.joints`; those whose parts do not meet, or that join whole cases, have none. */
     readonly contacts: ReadonlyMap<number, Contact>;
+    /** By the place of the joint, where both its parts are known. After an edit those that it leaves alone are the same objects. */
+    readonly byJoint: ReadonlyMap<number, JointJoinery>;
     /** What concerns a part, by its path; a part with nothing has none. */
     readonly byPart: ReadonlyMap<Path, PartJoinery>;
     readonly unplaced: readonly Unplaced[];
+}
+
+/** What one joint does. */
+export interface JointJoinery {
+    readonly joint: Joint;
+    readonly enters: Part;
+    readonly receives: Part;
+    readonly contact: Contact | undefined;
+    readonly features: readonly Feature[];
+    readonly fasteners: readonly Fastener[];
 }
 
 /** What concerns one part, in the order of the text. */

@@ -5,7 +5,7 @@ import { contactOf } from './contact.js';
 import { makeLap, makeMitre, makeSpline } from './corners.js';
 import { drivenMaker, makeBolt } from './driven.js';
 import { edgeCutsOf } from './edge-cuts.js';
-import type { Contact, Fastener, Feature, Joinery, PartJoinery, Unplaced } from './feature.js';
+import type { Contact, Fastener, Feature, Joinery, JointJoinery, PartJoinery, Unplaced } from './feature.js';
 import { type FrontLines, frontLinesOf } from './front-limit.js';
 import { makeBiscuits, makeDowels, makeLooseTenons } from './glued-in.js';
 import { makeTenon, makeTongue, socketMaker } from './let-in.js';
@@ -52,7 +52,7 @@ function computed(casework: Casework): Joinery {
         casework,
         lines: frontLinesOf(casework),
         fasteners: fastenersBySize(casework),
-        made: { features: [], fasteners: [], contacts: new Map(), unplaced: [] },
+        made: { features: [], fasteners: [], contacts: new Map(), byJoint: new Map(), unplaced: [] },
     };
     for (const [index, joint] of casework.joints.entries()) makeJoint(work, index, joint);
     for (const part of casework.parts.values()) work.made.features.push(...knownEdgeCuts(casework, part));
@@ -60,14 +60,9 @@ function computed(casework: Casework): Joinery {
 }
 
 /** What was worked out for a joint, and where it stood among others: an edit leaves most joints alone, and they are the same objects then. */
-interface MadeJoint {
+interface MadeJoint extends JointJoinery {
     readonly index: number;
     readonly firstFastener: number;
-    readonly enters: Part;
-    readonly receives: Part;
-    readonly contact: Contact | undefined;
-    readonly features: readonly Feature[];
-    readonly fasteners: readonly Fastener[];
     readonly unplaced: readonly Unplaced[];
 }
 
@@ -94,6 +89,7 @@ interface Made {
     readonly features: Feature[];
     readonly fasteners: Fastener[];
     readonly contacts: Map<number, Contact>;
+    readonly byJoint: Map<number, JointJoinery>;
     readonly unplaced: Unplaced[];
 }
 
@@ -105,10 +101,11 @@ function makeJoint(work: Work, index: number, joint: Joint): void {
     let done = madeJoints.get(joint);
     const isSame = done?.index === index && done.firstFastener === firstFastener && done.enters === enters && done.receives === receives;
     if (!done || !isSame) {
-        done = { index, firstFastener, enters, receives, ...madeOf(work, index, joint, { enters, receives, firstFastener }) };
+        done = { index, firstFastener, joint, enters, receives, ...madeOf(work, index, joint, { enters, receives, firstFastener }) };
         madeJoints.set(joint, done);
     }
     if (done.contact) made.contacts.set(index, done.contact);
+    made.byJoint.set(index, done);
     made.features.push(...done.features);
     made.fasteners.push(...done.fasteners);
     made.unplaced.push(...done.unplaced);

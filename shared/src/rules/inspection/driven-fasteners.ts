@@ -1,8 +1,8 @@
 /** What is driven through one part into another: screws, nails and pins, the first of each kind and length at a joint sentence. */
 import type { Casework, Joint, JointStep, Part } from '../../casework/index.js';
 import { tolerance } from '../../geometry/index.js';
-import { type Fastener, type FastenerKind, joineryOf, type Passage } from '../../joinery/index.js';
-import { isSound } from './sound-parts.js';
+import type { Fastener, FastenerKind, Passage } from '../../joinery/index.js';
+import { type JointWork, jointWorkIn } from './joint-work.js';
 import { systemOf } from './speaker.js';
 
 export interface DrivenFastener {
@@ -25,24 +25,54 @@ const freedomOfStop = 25.4 / 8;
 /** A bolt goes through on purpose, and what is glued in has no point. */
 const driven: ReadonlySet<FastenerKind> = new Set(['screw', 'pocket screw', 'panel screw', 'nail', 'pin']);
 
+const known = new WeakMap<Casework, readonly DrivenFastener[]>();
+/** Kept by the work of the joint, which an edit that leaves the joint alone keeps too. */
+const ofJoint = new WeakMap<JointWork, ReadonlyMap<string, DrivenFastener>>();
+
 /** One for each joint sentence, step and way through the wood: a sentence that joins many parts alike is told of once. */
-export function* drivenFasteners(casework: Casework): Generator<DrivenFastener> {
-    const seen = new Set<string>();
-    for (const fastener of joineryOf(casework).fasteners) {
-        const { cause, length, passes } = fastener;
-        const [first, last] = [passes[0], passes.at(-1)];
-        if (cause.is !== 'joint' || !driven.has(fastener.kind) || length === undefined || !first || !last) continue;
-        const joint = casework.joints[cause.joint];
-        const step = joint?.steps[cause.step];
-        const [enters, receives] = joint ? [casework.parts.get(joint.enters), casework.parts.get(joint.receives)] : [];
-        if (!joint || !step || !enters || !receives || !isSound(enters) || !isSound(receives)) continue;
-        const { file, start } = joint.span;
-        const key = `${file} ${start} ${cause.step} ${first.leaves.toFixed(1)} ${last.leaves.toFixed(1)} ${length.toFixed(2)}`;
-        if (seen.has(key)) continue;
-        seen.add(key);
-        const freedom = fastener.kind === 'pocket screw' && !step.lengths?.seat ? freedomOfStop : 0;
-        yield { joint, step, fastener, length, wood: last.leaves + freedom, first, last, enters, receives };
+export function drivenFasteners(casework: Casework): readonly DrivenFastener[] {
+    let found = known.get(casework);
+    if (!found) {
+        found = findDriven(casework);
+        known.set(casework, found);
     }
+    return found;
+}
+
+function findDriven(casework: Casework): readonly DrivenFastener[] {
+    const bySentence = new Map<string, DrivenFastener>();
+    for (const work of jointWorkIn(casework)) {
+        const { file, start } = work.joint.span;
+        for (const [way, fastener] of drivenIn(work)) {
+            const key = `${file} ${start} ${way}`;
+            if (!bySentence.has(key)) bySentence.set(key, fastener);
+        }
+    }
+    return [...bySentence.values()];
+}
+
+function drivenIn(work: JointWork): ReadonlyMap<string, DrivenFastener> {
+    let found = ofJoint.get(work);
+    if (!found) {
+        found = drivenWith(work);
+        ofJoint.set(work, found);
+    }
+    return found;
+}
+
+/** By step, way through the wood and length, the first of each. */
+function drivenWith({ joint, enters, receives, fasteners }: JointWork): ReadonlyMap<string, DrivenFastener> {
+    const found = new Map<string, DrivenFastener>();
+    for (const { fastener, step } of fasteners) {
+        const { cause, length, passes, kind } = fastener;
+        const [first, last] = [passes[0], passes.at(-1)];
+        if (cause.is !== 'joint' || !driven.has(kind) || length === undefined || !first || !last) continue;
+        const key = `${cause.step} ${first.leaves.toFixed(1)} ${last.leaves.toFixed(1)} ${length.toFixed(2)}`;
+        if (found.has(key)) continue;
+        const freedom = kind === 'pocket screw' && !step.lengths?.seat ? freedomOfStop : 0;
+        found.set(key, { joint, step, fastener, length, wood: last.leaves + freedom, first, last, enters, receives });
+    }
+    return found;
 }
 
 /** The longest length in stock that stays in the wood: by eighths of an inch, or by 5 mm. Common practice, no source. */

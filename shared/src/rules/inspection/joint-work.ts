@@ -1,7 +1,7 @@
 /** What joints cut into parts and put between them, each with the sentence that it comes from. Found once for each casework: many rules ask. */
 import type { Casework, FaceName, Joint, JointStep, Part } from '../../casework/index.js';
 import type { Box, Interval } from '../../geometry/index.js';
-import { type Contact, type Fastener, type Feature, joineryOf, spanOf } from '../../joinery/index.js';
+import { type Contact, type Fastener, type Feature, type JointJoinery, joineryOf, spanOf } from '../../joinery/index.js';
 import { isSound } from './sound-parts.js';
 
 /** A joint whose two parts have their places, with all that is driven or glued in. */
@@ -39,27 +39,36 @@ export function jointWorkIn(casework: Casework): readonly JointWork[] {
 }
 
 function findJointWork(casework: Casework): readonly JointWork[] {
-    const { contacts, features, fasteners } = joineryOf(casework);
-    const works = new Map<number, JointWork & { readonly fasteners: FastenerOfJoint[]; readonly cuts: CutOfJoint[] }>();
-    for (const [index, contact] of contacts) {
-        const joint = casework.joints[index];
-        const [enters, receives] = [casework.parts.get(contact.enters), casework.parts.get(contact.receives)];
-        if (!joint || !enters || !receives || !isSound(enters) || !isSound(receives)) continue;
-        works.set(index, { joint, contact, enters, receives, fasteners: [], cuts: [] });
-    }
-    for (const fastener of fasteners) {
-        const { cause } = fastener;
-        const work = cause.is === 'joint' ? works.get(cause.joint) : undefined;
-        const step = work?.joint.steps[cause.step];
-        if (step) work?.fasteners.push({ fastener, step });
-    }
-    for (const feature of features) {
-        const { cause } = feature;
-        const work = cause.is === 'joint' ? works.get(cause.joint) : undefined;
-        const step = work?.joint.steps[cause.step];
-        if (work && step) work.cuts.push({ feature, step, part: feature.part === work.enters.path ? work.enters : work.receives });
-    }
-    return [...works.values()];
+    return [...joineryOf(casework).byJoint.values()].flatMap((made) => {
+        let work = workOf.get(made);
+        if (work === undefined) {
+            work = workWith(made);
+            workOf.set(made, work);
+        }
+        return work ?? [];
+    });
+}
+
+/** Kept by what was made of the joint, which an edit that leaves the joint alone keeps too. */
+const workOf = new WeakMap<JointJoinery, JointWork | null>();
+
+function workWith({ joint, enters, receives, contact, fasteners, features }: JointJoinery): JointWork | null {
+    if (!contact || !isSound(enters) || !isSound(receives)) return null;
+    const stepOf = ({ cause }: Fastener | Feature) => (cause.is === 'joint' ? joint.steps[cause.step] : undefined);
+    return {
+        joint,
+        contact,
+        enters,
+        receives,
+        fasteners: fasteners.flatMap((fastener) => {
+            const step = stepOf(fastener);
+            return step ? { fastener, step } : [];
+        }),
+        cuts: features.flatMap((feature) => {
+            const step = stepOf(feature);
+            return step ? { feature, step, part: feature.part === enters.path ? enters : receives } : [];
+        }),
+    };
 }
 
 const sides: Readonly<Record<FaceName, { readonly axis: 'x' | 'y' | 'z'; readonly isHigh: boolean }>> = {

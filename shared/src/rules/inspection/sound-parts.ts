@@ -13,8 +13,15 @@ export function isSomething(measure: Measure | undefined): measure is Measure {
     return measure !== undefined && millimetresOf(measure) > tolerance.fit;
 }
 
+const sound = new WeakMap<Part, boolean>();
+
 export function isSound(part: Part): boolean {
-    return isWhole(part.sizes.finished) && hasPlace(part);
+    let is = sound.get(part);
+    if (is === undefined) {
+        is = isWhole(part.sizes.finished) && hasPlace(part);
+        sound.set(part, is);
+    }
+    return is;
 }
 
 function isWhole({ length, width, thickness }: Size): boolean {
