@@ -2,6 +2,7 @@
 import type { Casework, FaceName, Joint, JointStep, Part } from '../../casework/index.js';
 import type { Box, Interval } from '../../geometry/index.js';
 import { type Contact, type Fastener, type Feature, type JointJoinery, joineryOf, spanOf } from '../../joinery/index.js';
+import type { Report } from '../rule.js';
 import { isSound } from './sound-parts.js';
 
 /** A joint whose two parts have their places, with all that is driven or glued in. */
@@ -69,6 +70,30 @@ function workWith({ joint, enters, receives, contact, fasteners, features }: Joi
             return step ? { feature, step, part: feature.part === enters.path ? enters : receives } : [];
         }),
     };
+}
+
+/** The joints in which a rule found nothing. */
+export type QuietJoints = WeakSet<JointWork>;
+
+/**
+ * Looks at each joint, but for those in which nothing was found before: for rules that ask of a joint and its two parts alone, which
+ * are other objects after an edit that changes them.
+ */
+export function inspectJoints(
+    casework: Casework,
+    quiet: QuietJoints,
+    report: Report,
+    look: (work: JointWork, report: Report) => void,
+): void {
+    for (const work of jointWorkIn(casework)) {
+        if (quiet.has(work)) continue;
+        let isQuiet = true;
+        look(work, (found) => {
+            isQuiet = false;
+            report(found);
+        });
+        if (isQuiet) quiet.add(work);
+    }
 }
 
 const sides: Readonly<Record<FaceName, { readonly axis: 'x' | 'y' | 'z'; readonly isHigh: boolean }>> = {

@@ -2,7 +2,16 @@ import type { Casework, FaceName, JointStep, Part } from '../../casework/index.j
 import { type Box, tolerance } from '../../geometry/index.js';
 import { boundsOf, type Contact, type Feature, type FrontLines, frontLinesOf, frontWithin, lengthOf, spanOf } from '../../joinery/index.js';
 import { defineRule } from '../define-rule.js';
-import { axisOf, type CutOfJoint, calledOf, distanceFrom, isFaceOf, jointWorkIn, sidesAlong } from '../inspection/joint-work.js';
+import {
+    axisOf,
+    type CutOfJoint,
+    calledOf,
+    distanceFrom,
+    inspectJoints,
+    isFaceOf,
+    type QuietJoints,
+    sidesAlong,
+} from '../inspection/joint-work.js';
 import { measuredDown, measuredOff, writtenAnew } from '../inspection/mended-lengths.js';
 import { millimetresOf } from '../inspection/sound-parts.js';
 import { type Speaker, speakerFor } from '../inspection/speaker.js';
@@ -10,6 +19,8 @@ import type { Found } from '../rule.js';
 
 /** What must stay behind a hole or a slot, in mm: 1/16 in. */
 const leastSkin = 25.4 / 16;
+
+const quiet: QuietJoints = new WeakSet();
 
 export const cutBreaksOut = defineRule({
     code: 'JNT-008',
@@ -83,13 +94,13 @@ case Bookcase of Ply {
     check(casework, report) {
         const speaker = speakerFor(casework);
         const lines = frontLinesOf(casework);
-        for (const { joint, contact, cuts } of jointWorkIn(casework)) {
+        inspectJoints(casework, quiet, report, ({ joint, contact, cuts }, report) => {
             for (const cut of cuts) {
                 if (!isOfFastener(cut)) continue;
                 const found = through(casework, cut, speaker) ?? sideways(casework, cut, contact, lines, speaker);
                 if (found) report({ ...found, span: joint.span, part: cut.part.path });
             }
-        }
+        });
     },
 });
 

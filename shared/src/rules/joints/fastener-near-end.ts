@@ -2,13 +2,15 @@ import type { Casework, FaceName, JointStep, Part } from '../../casework/index.j
 import { tolerance } from '../../geometry/index.js';
 import { type Fastener, type FrontLines, frontLinesOf, frontWithin } from '../../joinery/index.js';
 import { defineRule } from '../define-rule.js';
-import { calledOf, distanceFrom, type JointWork, jointWorkIn, sidesAlong } from '../inspection/joint-work.js';
+import { calledOf, distanceFrom, inspectJoints, type JointWork, type QuietJoints, sidesAlong } from '../inspection/joint-work.js';
 import { measuredOff, writtenAnew } from '../inspection/mended-lengths.js';
 import { millimetresOf } from '../inspection/sound-parts.js';
 import { type Speaker, speakerFor } from '../inspection/speaker.js';
 
 /** From the middle of a hole to the end of the wood, in diameters. */
 const diameters = 2;
+
+const quiet: QuietJoints = new WeakSet();
 
 export const fastenerNearEnd = defineRule({
     code: 'JNT-009',
@@ -57,7 +59,7 @@ case Bookcase of Ply {
     check(casework, report) {
         const speaker = speakerFor(casework);
         const lines = frontLinesOf(casework);
-        for (const work of jointWorkIn(casework)) {
+        inspectJoints(casework, quiet, report, (work, report) => {
             for (const { fastener, step } of work.fasteners) {
                 const { shank } = fastener;
                 if (shank === undefined) continue;
@@ -75,7 +77,7 @@ case Bookcase of Ply {
                     related: [{ span: step.span, message: 'where it stands' }],
                 });
             }
-        }
+        });
     },
 });
 

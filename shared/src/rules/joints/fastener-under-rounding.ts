@@ -4,9 +4,11 @@ import { boundsOf, type Feature, spanOf } from '../../joinery/index.js';
 import { dimension } from '../../quantity/index.js';
 import { defineRule } from '../define-rule.js';
 import { amountOf } from '../inspection/edge-steps.js';
-import { axisOf, calledOf, distanceFrom, isFaceOf, jointWorkIn, stockOf } from '../inspection/joint-work.js';
+import { axisOf, calledOf, distanceFrom, inspectJoints, isFaceOf, type QuietJoints, stockOf } from '../inspection/joint-work.js';
 import { millimetresOf } from '../inspection/sound-parts.js';
 import { speakerFor } from '../inspection/speaker.js';
+
+const quiet: QuietJoints = new WeakSet();
 
 export const fastenerUnderRounding = defineRule({
     code: 'JNT-014',
@@ -51,7 +53,7 @@ case Stand of Ply {
     },
     check(casework, report) {
         const speaker = speakerFor(casework);
-        for (const { joint, cuts } of jointWorkIn(casework)) {
+        inspectJoints(casework, quiet, report, ({ joint, cuts }, report) => {
             for (const { feature, step, part } of cuts) {
                 if (part.edges.length === 0 || !isOnFace(feature, part)) continue;
                 const hit = hitBy(feature, part);
@@ -67,7 +69,7 @@ case Stand of Ply {
                     related: [{ span: work.span, message: `the ${work.does}` }],
                 });
             }
-        }
+        });
     },
 });
 

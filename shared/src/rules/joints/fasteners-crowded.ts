@@ -1,11 +1,13 @@
 import { tolerance } from '../../geometry/index.js';
 import { boundsOf, lengthOf, spanOf } from '../../joinery/index.js';
 import { defineRule } from '../define-rule.js';
-import { calledOf, type JointWork, jointWorkIn } from '../inspection/joint-work.js';
+import { calledOf, inspectJoints, type JointWork, type QuietJoints } from '../inspection/joint-work.js';
 import { speakerFor } from '../inspection/speaker.js';
 
 /** From the middle of one round hole to that of the next, in diameters. */
 const diameters = 3;
+
+const quiet: QuietJoints = new WeakSet();
 
 export const fastenersCrowded = defineRule({
     code: 'JNT-010',
@@ -54,7 +56,7 @@ case Bookcase of Ply {
     },
     check(casework, report) {
         const speaker = speakerFor(casework);
-        for (const work of jointWorkIn(casework)) {
+        inspectJoints(casework, quiet, report, (work, report) => {
             const { joint, enters, receives } = work;
             for (const row of [roundOnes(work), slots(work)]) {
                 const crowd = nearestTwo(row);
@@ -74,7 +76,7 @@ case Bookcase of Ply {
                     related: [{ span: one.span, message: 'how many there are' }],
                 });
             }
-        }
+        });
     },
 });
 

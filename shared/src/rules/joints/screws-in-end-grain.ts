@@ -1,8 +1,10 @@
 import type { Casework, JointStep, Part } from '../../casework/index.js';
 import { isSolidWood } from '../../strength/index.js';
 import { defineRule } from '../define-rule.js';
-import { type FastenerOfJoint, jointWorkIn } from '../inspection/joint-work.js';
+import { type FastenerOfJoint, inspectJoints, type QuietJoints } from '../inspection/joint-work.js';
 import { materialOf } from '../inspection/material.js';
+
+const quiet: QuietJoints = new WeakSet();
 
 export const screwsInEndGrain = defineRule({
     code: 'JNT-018',
@@ -55,9 +57,9 @@ case Bench of Oak {
         ],
     },
     check(casework, report) {
-        for (const { joint, fasteners, enters, receives } of jointWorkIn(casework)) {
+        inspectJoints(casework, quiet, report, ({ joint, fasteners, enters, receives }, report) => {
             const inEnd = fasteners.flatMap((one) => endGrainOf(casework, one, enters, receives) ?? []);
-            if (inEnd.length === 0 || inEnd.length < fasteners.length || joint.steps.some(holds)) continue;
+            if (inEnd.length === 0 || inEnd.length < fasteners.length || joint.steps.some(holds)) return;
             const [{ step, part, kind }] = inEnd as [EndGrain, ...EndGrain[]];
             report({
                 span: joint.span,
@@ -67,7 +69,7 @@ case Bench of Oak {
                 found: 'about three quarters of what they hold in side grain, and by the codes nothing',
                 related: [{ span: step.span, message: 'what is driven' }],
             });
-        }
+        });
     },
 });
 

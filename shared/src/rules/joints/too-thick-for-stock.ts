@@ -2,13 +2,15 @@ import type { Casework, JointStep, Part } from '../../casework/index.js';
 import { tolerance } from '../../geometry/index.js';
 import { boundsOf, type Feature, lengthOf, spanOf } from '../../joinery/index.js';
 import { defineRule } from '../define-rule.js';
-import { calledOf, isFaceOf, type JointWork, jointWorkIn, stockOf } from '../inspection/joint-work.js';
+import { calledOf, inspectJoints, isFaceOf, type JointWork, type QuietJoints, stockOf } from '../inspection/joint-work.js';
 import { nominalThicknessOf } from '../inspection/material.js';
 import { thickestDowel, writtenAnew } from '../inspection/mended-lengths.js';
 import { speakerFor } from '../inspection/speaker.js';
 
 /** How much of the stock may be taken by what goes into its edge. */
 const share = 1 / 2;
+
+const quiet: QuietJoints = new WeakSet();
 
 export const tooThickForStock = defineRule({
     code: 'JNT-007',
@@ -56,7 +58,7 @@ case Bookcase of Ply {
     },
     check(casework, report) {
         const speaker = speakerFor(casework);
-        for (const work of jointWorkIn(casework)) {
+        inspectJoints(casework, quiet, report, (work, report) => {
             for (const { step, called, part, thick } of thickOnes(work)) {
                 const stock = nominalThicknessOf(casework, part) ?? stockOf(part);
                 if (thick <= share * stock + tolerance.fit) continue;
@@ -72,7 +74,7 @@ case Bookcase of Ply {
                     ...thinner(casework, step, most),
                 });
             }
-        }
+        });
     },
 });
 
