@@ -16,6 +16,7 @@ interface Known {
     readonly lowered: LoweredStatement;
     /** Where the statement began when its spans were last right. */
     offset: number;
+    readonly hasTolerance: boolean;
     readonly doc: string | undefined;
     readonly used: readonly DeclarationId[];
     /** The other statements of the file whose names it uses. */
@@ -79,7 +80,7 @@ export class StatementsOfFile {
     private isMoved(known: Known, offset: number): boolean {
         const by = offset - known.offset;
         if (by === 0) return true;
-        if (statesTolerance(known.lowered)) return false;
+        if (known.hasTolerance) return false;
         move(known.lowered, by, new Set());
         known.offset = offset;
         return true;
@@ -116,7 +117,9 @@ export class StatementsOfFile {
             if (id.startsWith(own) && other !== statement) seen.set(name, other);
         }
         const { doc } = file.doc(offset);
-        this.known.remember(statement, file.label, { lowered, offset, doc, used: [...used], seen, surroundings: this.surroundings });
+        const hasTolerance = statesTolerance(lowered);
+        const { surroundings } = this;
+        this.known.remember(statement, file.label, { lowered, offset, hasTolerance, doc, used: [...used], seen, surroundings });
     }
 }
 

@@ -1,4 +1,4 @@
-import type { Joint } from '../../casework/index.js';
+import type { Joint, Part } from '../../casework/index.js';
 import { type Box, tolerance } from '../../geometry/index.js';
 import { boundsOf, type Feature, joineryOf, spanOf } from '../../joinery/index.js';
 import { defineRule } from '../define-rule.js';
@@ -69,7 +69,7 @@ case Sideboard of Ply {
             const part = casework.parts.get(path);
             if (!part) continue;
             const { thickness } = part.directions;
-            for (const [one, other] of meetingPairs(features.filter(isOfFaces(thickness)))) {
+            for (const [one, other] of pairsIn(part, features.filter(isOfFaces(thickness)))) {
                 const [first, second] = [one, other].map(({ cause }) => casework.joints[cause.joint]) as [Joint, Joint];
                 const key = `${path} ${second.span.file} ${second.span.start} ${first.span.start}`;
                 if (said.has(key)) continue;
@@ -96,6 +96,17 @@ type CutOfJoint = Feature & { readonly cause: { readonly is: 'joint'; readonly j
 
 const lowSides = { x: 'left', y: 'back', z: 'bottom' } as const;
 const highSides = { x: 'right', y: 'front', z: 'top' } as const;
+
+/** Cuts of which none meet: they need not be compared again while they are the same. */
+const apart = new WeakMap<Part, readonly CutOfJoint[]>();
+
+function pairsIn(part: Part, cuts: readonly CutOfJoint[]): readonly (readonly [CutOfJoint, CutOfJoint])[] {
+    const known = apart.get(part);
+    if (known?.length === cuts.length && known.every((cut, index) => cut === cuts[index])) return [];
+    const pairs = [...meetingPairs(cuts)];
+    if (pairs.length === 0) apart.set(part, cuts);
+    return pairs;
+}
 
 /** Cuts of joints into the two faces of a board. */
 function isOfFaces(thickness: 'x' | 'y' | 'z'): (feature: Feature) => feature is CutOfJoint {
