@@ -214,6 +214,9 @@ function lowerOptions(file: FileLowering, node: Ast.Step, kind: string, row: voc
         } else if (vocabulary.stepKinds[name]?.built === false) {
             reportNotBuilt(file, node, name, nameSpan);
             break; // what follows belongs to it
+        } else if (Object.hasOwn(vocabulary.stepKinds, name)) {
+            reportStepOnLine(file, name, kind, nameSpan);
+            break; // what follows belongs to it
         } else {
             reportUnknownOption(file, name, kind, row, nameSpan);
         }
@@ -231,6 +234,17 @@ function stepsOf(recipe: RecipeName): string[] {
     return Object.entries(vocabulary.stepKinds)
         .filter(([, row]) => row.in.includes(recipe) && row.built !== false)
         .map(([name]) => name);
+}
+
+/** `sand #180  coat Oil`: a word and a value after a step are read as said of it. */
+function reportStepOnLine(file: FileLowering, name: string, kind: string, span: Span): void {
+    file.report('PRP-001', span, {
+        message: `\`${name}\` is a step of its own and cannot follow \`${kind}\` like this`,
+        hint: `put \`;\` before it, or a line of its own`,
+        found: `\`${name}\` as if it were said of \`${kind}\``,
+        needed: 'a `;` between two steps',
+        fix: { title: `put \`;\` before \`${name}\``, span: { ...span, end: span.start }, text: '; ', safe: true },
+    });
 }
 
 function reportUnknownOption(file: FileLowering, name: string, kind: string, row: vocabulary.StepKind, span: Span): void {
