@@ -21,7 +21,7 @@ const SHARED_LAYERS: Readonly<Record<string, readonly string[]>> = {
     joinery: ['quantity', 'materials', 'geometry', 'casework'],
     strength: ['quantity', 'materials', 'geometry', 'casework', 'joinery'],
     solids: ['quantity', 'materials', 'geometry', 'casework', 'joinery', 'strength'],
-    rules: ['quantity', 'materials', 'geometry', 'casework', 'joinery', 'strength', 'solids'],
+    rules: ['quantity', 'materials', 'geometry', 'casework', 'joinery', 'strength', 'solids', 'cost'],
     stock: ['quantity', 'materials', 'geometry'],
     cost: ['quantity'],
     drawing: ['quantity', 'materials', 'geometry', 'casework'],

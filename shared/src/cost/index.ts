@@ -2,3 +2,4 @@
 export { coverage, dryFilm, liquidFor, wetFilm } from './coverage.js';
 export { defaultTimeWords, hoursFor, type Operation, type OperationName, operations } from './operations.js';
 export { type PriceBuildUp, priceBuildUp, type Shares } from './price-build-up.js';
+export { isShare, limitOfShare } from './shares.js';

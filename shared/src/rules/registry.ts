@@ -1,10 +1,12 @@
 /** Every rule, sorted by group and number. An explicit list: nothing happens on import, and a bundle holds what is named here. */
+
 import { outOfReach } from './access/out-of-reach.js';
 import { standsOut } from './access/stands-out.js';
 import { doesNotPassDoorway } from './carrying/does-not-pass-doorway.js';
 import { doesNotStandUp } from './carrying/does-not-stand-up.js';
 import { doesNotTurnCorner } from './carrying/does-not-turn-corner.js';
 import { tooHeavyToCarry } from './carrying/too-heavy-to-carry.js';
+import { shareNotMeant } from './costs/share-not-meant.js';
 import { bandTooStiff } from './curves/band-too-stiff.js';
 import { battenBreaks } from './curves/batten-breaks.js';
 import { bendChangesAtOnce } from './curves/bend-changes-at-once.js';
@@ -219,6 +221,7 @@ export const rules: readonly Rule[] = [
     outOfReach,
     standsOut,
     glassNotSafe,
+    shareNotMeant,
     goodsDoNotFit,
     goodsWithoutMass,
     requirementFails,

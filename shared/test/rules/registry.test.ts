@@ -23,6 +23,7 @@ const groups = [
     'HND',
     'ACC',
     'GLS',
+    'COS',
     'LOA',
     'DES',
     'SOL',

@@ -1,6 +1,6 @@
 /** What a project costs and what is asked for it, as far as the text says enough: nothing is guessed, and what is missing is named. */
 import type { Casework } from '../../casework/index.js';
-import { type PriceBuildUp, priceBuildUp, type Shares } from '../../cost/index.js';
+import { isShare, limitOfShare, type PriceBuildUp, priceBuildUp, type Shares } from '../../cost/index.js';
 import { currencyOf, formatNumber, type Quantity, quantity, Rational, real } from '../../quantity/index.js';
 import { printStyle } from '../print-style.js';
 import type { Lines } from '../purchase/line.js';
@@ -73,10 +73,8 @@ function sharesOf({ shop, project }: Casework): { readonly shares: Shares; reado
         if (value?.is !== 'measure') return undefined;
         const said = value.measure.quantity.value;
         const exact = typeof said === 'number' ? Rational.of(Math.round(said * 1e6), 1_000_000) : said;
-        // also a percent sign that was forgotten: `tax 8` is 800 %
-        const most = name === 'overhead' ? Rational.of(10) : Rational.one;
-        if (exact.sign() >= 0 && exact.compare(most) < 0) return exact;
-        wrong.push(`\`${name} ${percent(exact)}\` cannot be: it is from 0 % to less than ${percent(most)}`);
+        if (isShare(name, exact)) return exact;
+        wrong.push(`\`${name} ${percent(exact)}\` cannot be: it is from 0 % to less than ${percent(limitOfShare(name))}`);
         return undefined;
     };
     const [overhead, margin, tax] = [shareOf('overhead'), shareOf('margin'), shareOf('tax')];

@@ -109,6 +109,7 @@ const groups: Readonly<Record<string, string>> = {
     HND: 'Carrying and the way in',
     ACC: 'Access',
     GLS: 'Glass',
+    COS: 'What it costs',
     LOA: 'What the case holds',
     DES: 'Decisions',
     SOL: 'Parts as solids',
