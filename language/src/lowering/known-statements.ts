@@ -89,7 +89,7 @@ export class StatementsOfFile {
     private isStillSo(statement: Ast.Statement): boolean {
         const before = this.isSame.get(statement);
         if (before !== undefined) return before;
-        this.isSame.set(statement, true); // for those that see one another
+        this.isSame.set(statement, false); // those that see one another are never taken to be the same
         const known = this.known.of(statement, this.file.label);
         const isSame =
             known !== undefined &&
