@@ -7,5 +7,6 @@ export { sayBoth, sayQuantity, sayTolerance, type WhyOptions, whyText } from './
 export * from './model/casework.js';
 export * from './model/edge-words.js';
 export * from './model/measure.js';
+export * from './model/things.js';
 export { closestWords } from './vocabulary/closest-words.js';
 export * as vocabulary from './vocabulary/index.js';

@@ -1,7 +1,7 @@
 /** What a curve is drawn with: its own batten, or else the shop's. */
 import type { FactDeclaration } from '../design/design.js';
-import type { Batten, ThingValue } from '../model/casework.js';
 import type { Measure } from '../model/measure.js';
+import type { Batten, ThingValue } from '../model/things.js';
 import type { Construction } from './construction.js';
 
 type Block = Extract<ThingValue, { is: 'block' }>;

@@ -1,7 +1,8 @@
 /** A design made into casework: every part in its place, every size with its reasons, every piece that is cut. */
 import { type Box, boxAround } from '../../geometry/index.js';
 import type { Design, LetDeclaration } from '../design/design.js';
-import type { Assembly, Casework, ProjectModel, RouteModel, ThingValue } from '../model/casework.js';
+import type { Assembly, Casework, ProjectModel, RouteModel } from '../model/casework.js';
+import type { ThingValue } from '../model/things.js';
 import { allowanceInFile } from './allowances.js';
 import { alternativesOf } from './alternatives.js';
 import { buildsOf, isOfFile } from './builds.js';

@@ -3,8 +3,9 @@
  */
 import type { DeviationSource } from '../../quantity/index.js';
 import type { DeclarationId, Design, Span } from '../design/design.js';
-import type { Problem, Shop, TextEdit } from '../model/casework.js';
+import type { Problem, TextEdit } from '../model/casework.js';
 import type { Measure } from '../model/measure.js';
+import type { Shop } from '../model/things.js';
 import type { Recording } from './recording.js';
 import { shopOf } from './shop.js';
 import { Things } from './things.js';

@@ -1,8 +1,9 @@
 /** One part in the making: where it is, how thick it is, how far it runs. Everything is computed when it is first asked for. */
 import { type Box, boxBetween, tolerance } from '../../geometry/index.js';
 import type { Expression, PartDeclaration, PartStatement, Span } from '../design/design.js';
-import type { Axis, FaceName, Hand, Path, Shop, Size, Stage } from '../model/casework.js';
+import type { Axis, FaceName, Hand, Path, Size, Stage } from '../model/casework.js';
 import type { Measure } from '../model/measure.js';
+import type { Shop } from '../model/things.js';
 import type { CaseBuild } from './case-build.js';
 import { Cell } from './cell.js';
 import type { Construction } from './construction.js';

@@ -1,7 +1,7 @@
 /** The workshop's figures, or the defaults for them. */
 import { quantity, Rational, unitNamed } from '../../quantity/index.js';
-import type { Caul, Shop, ThingValue } from '../model/casework.js';
 import type { Measure } from '../model/measure.js';
+import type { Caul, Shop, ThingValue } from '../model/things.js';
 import { measureIn, speciesIn } from './batten.js';
 import type { Construction } from './construction.js';
 import { evaluateCount } from './evaluate.js';

@@ -1,8 +1,9 @@
 /** Materials, species, goods and the rest, evaluated when first asked for. */
 import { dimension } from '../../quantity/index.js';
 import type { DeclarationId, Expression, FactDeclaration, Property, Span } from '../design/design.js';
-import type { Grain, Thing, ThingValue } from '../model/casework.js';
+import type { Grain } from '../model/casework.js';
 import type { Measure } from '../model/measure.js';
+import type { Thing, ThingValue } from '../model/things.js';
 import { Cell } from './cell.js';
 import type { Construction } from './construction.js';
 import { evaluate, evaluateMeasure, expectDimension } from './evaluate.js';

@@ -1,6 +1,7 @@
 /** The size at a path such as `PotteryCase.Tier[2].depth`, or what there is instead. */
-import type { Assembly, Axis, Casework, FaceName, Opening, Part, Size, Stage, Thing } from '../model/casework.js';
+import type { Assembly, Axis, Casework, FaceName, Opening, Part, Size, Stage } from '../model/casework.js';
 import type { Measure } from '../model/measure.js';
+import type { Thing } from '../model/things.js';
 
 export type LookUp =
     | { readonly ok: true; readonly measure: Measure; readonly path: string }
